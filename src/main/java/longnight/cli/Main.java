@@ -1,0 +1,94 @@
+package longnight.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Spec;
+
+/** The top command. It does nothing by itself; each verb is a subcommand with one question to answer. */
+@Command(
+        name = "longnight",
+        description = "A cold night of a resting person in layered clothing, hour by hour.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:the question was answered",
+            "1:the run could not be finished",
+            "2:the command line or an input file is at fault",
+            "70:longnight itself is at fault"
+        })
+public final class Main implements Runnable {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // filled in by the parser
+    private CommandSpec spec;
+
+    private Main() {}
+
+    /** Runs the command line and ends the process with its exit code. */
+    public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true");
+        System.exit(run(args));
+    }
+
+    static int run(String... args) {
+        return commandLine().execute(args);
+    }
+
+    static CommandLine commandLine() {
+        return new CommandLine(new Main())
+                .setExecutionExceptionHandler(Main::explain)
+                .setExitCodeExceptionMapper(Main::exitCodeOf);
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Say what you want to know: a command is missing.");
+    }
+
+    private static int explain(Exception fault, CommandLine commandLine, ParseResult parsed) {
+        int code = exitCodeOf(fault);
+        PrintWriter err = commandLine.getErr();
+        if (code == ExitCode.OUR_FAULT) {
+            fault.printStackTrace(err);
+            err.println("longnight: this is our fault, not yours. Please report it, with the lines above,"
+                    + " the command and the input files.");
+        } else {
+            err.println("longnight: " + messageOf(fault));
+        }
+        err.flush();
+        return code;
+    }
+
+    private static int exitCodeOf(Throwable fault) {
+        if (fault instanceof ParameterException) {
+            return ExitCode.BAD_INPUT;
+        }
+        if (fault instanceof IOException || fault instanceof UncheckedIOException) {
+            return ExitCode.FAILED;
+        }
+        return ExitCode.OUR_FAULT;
+    }
+
+    private static String messageOf(Throwable fault) {
+        @Nullable String message = fault.getMessage();
+        return message == null ? fault.toString() : message;
+    }
+
+    /** The version as the build wrote it into the jar. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            @Nullable String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"longnight " + (version == null ? "(unpackaged)" : version)};
+        }
+    }
+}
