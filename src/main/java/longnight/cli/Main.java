@@ -40,7 +40,15 @@ public final class Main implements Runnable {
     }
 
     static int run(String... args) {
-        return commandLine().execute(args);
+        return run(commandLine(), args);
+    }
+
+    static int run(CommandLine commandLine, String... args) {
+        try {
+            return commandLine.execute(args);
+        } catch (Error fault) { // the parser hands on exceptions, but lets errors through
+            return report(fault, commandLine.getErr());
+        }
     }
 
     static CommandLine commandLine() {
@@ -58,14 +66,19 @@ public final class Main implements Runnable {
         int code = exitCodeOf(fault);
         PrintWriter err = commandLine.getErr();
         if (code == ExitCode.OUR_FAULT) {
-            fault.printStackTrace(err);
-            err.println("longnight: this is our fault, not yours. Please report it, with the lines above,"
-                    + " the command and the input files.");
-        } else {
-            err.println("longnight: " + messageOf(fault));
+            return report(fault, err);
         }
+        err.println("longnight: " + messageOf(fault));
         err.flush();
         return code;
+    }
+
+    private static int report(Throwable fault, PrintWriter err) {
+        fault.printStackTrace(err);
+        err.println("longnight: this is our fault, not yours. Please report it, with the lines above,"
+                + " the command and the input files.");
+        err.flush();
+        return ExitCode.OUR_FAULT;
     }
 
     private static int exitCodeOf(Throwable fault) {
