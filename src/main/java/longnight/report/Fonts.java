@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -116,7 +117,7 @@ public final class Fonts {
             if (c == '\\') {
                 text.append("\\\\");
             } else if (c < ' ' || c > '~') {
-                text.append(String.format("\\u%04x", (int) c));
+                text.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
             } else {
                 text.append(c);
             }
