@@ -1,0 +1,31 @@
+package longnight.night;
+
+import java.util.List;
+import longnight.assumption.Guess;
+import longnight.body.Person;
+import longnight.clothing.Outfit;
+import longnight.outdoors.Surroundings;
+
+/**
+ * The question: this person, dressed so, in these surroundings, with this plan.
+ *
+ * @param title        shown to people, not blank
+ * @param nightName    name of the night or place, shown to people
+ * @param kitName      name of the kit, shown to people
+ * @param person       who
+ * @param outfit       what is worn and sat on
+ * @param surroundings where and in what weather
+ * @param plan         what is done
+ * @param guesses      everything that was guessed on the way here
+ * @param limits       reasons for which the input lies outside the model's range; empty when inside
+ */
+public record Scenario(
+        String title,
+        String nightName,
+        String kitName,
+        Person person,
+        Outfit outfit,
+        Surroundings surroundings,
+        NightPlan plan,
+        List<Guess> guesses,
+        List<String> limits) {}

@@ -1,0 +1,25 @@
+package longnight.outdoors;
+
+/** The environment over time: a night outdoors or a laboratory chamber. Stateless after construction, safe to share. */
+public interface Surroundings {
+
+    /**
+     * Fills {@code out} with the state at a time.
+     *
+     * @param time seconds from the start of the night
+     */
+    void at(double time, OutdoorState out);
+
+    /** First time covered [s]. */
+    double firstTime();
+
+    /** Last time covered [s]. */
+    double lastTime();
+
+    /** Factor on forced convection for the turbulence of the place [1]: 1 in a laboratory, about 1.3 outdoors (E-26). */
+    double turbulence();
+
+    /** What the person sits or lies on; null in a chamber with a mesh couch (no contact). */
+    @org.jspecify.annotations.Nullable
+    Ground ground();
+}
