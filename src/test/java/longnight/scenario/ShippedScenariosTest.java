@@ -7,12 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import longnight.assumption.Guess;
-import longnight.clothing.Outfit;
-import longnight.night.Caution;
 import longnight.night.Scenario;
-import longnight.outdoors.OutdoorState;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
