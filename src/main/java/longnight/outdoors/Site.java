@@ -10,6 +10,8 @@ package longnight.outdoors;
  * @param horizonAngle    elevation of the obstacle ring [rad], 0 to 1.5
  * @param temperatureOffset added to the record's air temperature [K] (lapse, cold pool), -15 to 15
  * @param ground          what is under the person
+ * @param groundCelsius   temperature of the undisturbed ground [degC], -40 to 40, at most 0 under snow; NaN when unknown
+ *     (then guessed from the air, see {@link SiteClimate})
  */
 public record Site(
         double altitude,
@@ -18,4 +20,31 @@ public record Site(
         double skyGap,
         double horizonAngle,
         double temperatureOffset,
-        Ground ground) {}
+        Ground ground,
+        double groundCelsius) {
+
+    /** @throws IllegalArgumentException when a value is NaN (ground temperature excepted) or outside its range */
+    public Site {
+        Ranges.require("site altitude [m]", altitude, -400, 6000);
+        Ranges.require("site roughnessLength [m]", roughnessLength, 1e-4, 2);
+        Ranges.require("site shelter [1]", shelter, 0.03, 1);
+        Ranges.require("site skyGap [1]", skyGap, 0, 1);
+        Ranges.require("site horizonAngle [rad]", horizonAngle, 0, 1.5);
+        Ranges.require("site temperatureOffset [K]", temperatureOffset, -15, 15);
+        if (!Double.isNaN(groundCelsius)) {
+            Ranges.require("site groundCelsius [degC]", groundCelsius, -40, ground.snow() ? 0 : 40);
+        }
+    }
+
+    /** A site whose ground temperature nobody measured. */
+    public Site(
+            double altitude,
+            double roughnessLength,
+            double shelter,
+            double skyGap,
+            double horizonAngle,
+            double temperatureOffset,
+            Ground ground) {
+        this(altitude, roughnessLength, shelter, skyGap, horizonAngle, temperatureOffset, ground, Double.NaN);
+    }
+}

@@ -1,16 +1,18 @@
 package longnight.outdoors;
 
 /**
- * A weather series, instantaneous values to be interpolated linearly. Arrays have equal length, at least 2.
+ * A weather series, instantaneous values to be interpolated linearly. Arrays have equal length, at least 2; they are
+ * copied on the way in and must not be changed by those who read them.
  *
  * @param time          seconds from the start of the night (negative before it), strictly rising
- * @param airCelsius    air temperature at 1.5 to 2 m [degC]
+ * @param airCelsius    air temperature at 1.5 to 2 m [degC], -90 to 60
  * @param relativeHumidity over liquid water at all temperatures [1], 0 to 1
- * @param wind10        10-minute mean wind at 10 m in the open [m/s]
+ * @param wind10        10-minute mean wind at 10 m in the open [m/s], 0 to 75
  * @param cloud         cloud fraction [1], 0 to 1
- * @param precipitation liquid-equivalent rate [mm/h] from this time on (step, not interpolated)
- * @param pressure      station pressure [Pa]; NaN where unknown (then from altitude)
- * @param skyLongwave   downward long-wave radiation of the whole sky [W/m2]; NaN where unknown (then from air and cloud)
+ * @param precipitation liquid-equivalent rate [mm/h] from this time on (step, not interpolated), 0 to 200
+ * @param pressure      station pressure [Pa], 3e4 to 1.1e5; NaN where unknown (then from altitude)
+ * @param skyLongwave   downward long-wave radiation of the whole sky [W/m2], 40 to 600; NaN where unknown (then from air
+ *     and cloud)
  */
 public record Weather(
         double[] time,
@@ -20,4 +22,29 @@ public record Weather(
         double[] cloud,
         double[] precipitation,
         double[] pressure,
-        double[] skyLongwave) {}
+        double[] skyLongwave) {
+
+    /** @throws IllegalArgumentException when lengths differ, time does not rise, or a value lies outside its range */
+    public Weather {
+        time = time.clone();
+        airCelsius = airCelsius.clone();
+        relativeHumidity = relativeHumidity.clone();
+        wind10 = wind10.clone();
+        cloud = cloud.clone();
+        precipitation = precipitation.clone();
+        pressure = pressure.clone();
+        skyLongwave = skyLongwave.clone();
+        int n = time.length;
+        if (n < 2) {
+            throw new IllegalArgumentException("a weather series has " + n + " entries, at least 2 are needed");
+        }
+        Ranges.requireRising("weather time [s]", time);
+        Ranges.requireAll("weather airCelsius [degC]", airCelsius, n, -90, 60, false);
+        Ranges.requireAll("weather relativeHumidity [1]", relativeHumidity, n, 0, 1, false);
+        Ranges.requireAll("weather wind10 [m/s]", wind10, n, 0, 75, false);
+        Ranges.requireAll("weather cloud [1]", cloud, n, 0, 1, false);
+        Ranges.requireAll("weather precipitation [mm/h]", precipitation, n, 0, 200, false);
+        Ranges.requireAll("weather pressure [Pa]", pressure, n, 3e4, 1.1e5, true);
+        Ranges.requireAll("weather skyLongwave [W/m2]", skyLongwave, n, 40, 600, true);
+    }
+}

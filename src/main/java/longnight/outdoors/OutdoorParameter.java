@@ -1,0 +1,69 @@
+package longnight.outdoors;
+
+import longnight.assumption.ModelParameter;
+
+/** Constants of the outdoor laws that are not exactly known. */
+public enum OutdoorParameter implements ModelParameter {
+    /** Factor of natural turbulence on forced convection. */
+    TURBULENCE(
+            1.3,
+            1.0,
+            1.6,
+            "1",
+            "engineering estimate, no source; range from de Dear et al. 1997 (1.0) to Ichihara et al. 1997 (1.6); Yu et al. 2020, Build Environ 106533, report up to 1.5"),
+    /** Added to the sky temperature. */
+    SKY_TEMPERATURE_OFFSET(
+            0,
+            -5,
+            5,
+            "K",
+            "engineering estimate, no source; spread of published clear-sky emissivities in the cold (Flerchinger et al. 2009)"),
+    /** Factor on the conductivity of snow under the person. */
+    SNOW_CONDUCTIVITY_FACTOR(
+            1, 0.6, 1.45, "1", "Sturm et al. 1997 and Jordan 1991 over Calonne et al. 2011 at 300 kg/m3"),
+    /** Most that a snow surface lies below the air. */
+    GROUND_DEPRESSION_LIMIT(10, 4, 14, "K", "engineering estimate, no source"),
+    /** Least air speed at the body outdoors. */
+    MINIMUM_WIND(0.15, 0.05, 0.3, "m/s", "engineering estimate, no source: drift of calm nights"),
+    /** Long-wave emissivity of fabric and skin. */
+    SURFACE_EMISSIVITY(0.95, 0.93, 0.98, "1", "common practice for fabric and skin, no source");
+
+    private final double nominal;
+    private final double low;
+    private final double high;
+    private final String unit;
+    private final String source;
+
+    OutdoorParameter(double nominal, double low, double high, String unit, String source) {
+        this.nominal = nominal;
+        this.low = low;
+        this.high = high;
+        this.unit = unit;
+        this.source = source;
+    }
+
+    @Override
+    public double nominal() {
+        return nominal;
+    }
+
+    @Override
+    public double low() {
+        return low;
+    }
+
+    @Override
+    public double high() {
+        return high;
+    }
+
+    @Override
+    public String unit() {
+        return unit;
+    }
+
+    @Override
+    public String source() {
+        return source;
+    }
+}

@@ -1,0 +1,199 @@
+package longnight.outdoors;
+
+import java.util.stream.DoubleStream;
+import longnight.air.Humidity;
+import longnight.air.StandardAtmosphere;
+import longnight.air.Temperature;
+import longnight.assumption.ParameterSet;
+import longnight.figure.BodySegment;
+import longnight.figure.Posture;
+import longnight.outdoors.law.ClearSky;
+import longnight.outdoors.law.CloudySky;
+import longnight.outdoors.law.PostureExchange;
+import longnight.outdoors.law.Radiation;
+import longnight.outdoors.law.SnowSurface;
+import longnight.outdoors.law.WindProfile;
+
+/**
+ * A recorded night at a site, as a person in one posture meets it. Everything costly is worked out once at the record's
+ * own times; between them values run straight, precipitation in steps.
+ *
+ * <ul>
+ *   <li>Vapour is carried over from the record and held at or below saturation at the site.
+ *   <li>Pressure is the record's. Where it is unknown it is the standard one for the site's altitude; where the record's mean
+ *       is more than 4 % away from that, the record belongs to another altitude, and its ups and downs are kept around the
+ *       site's standard pressure.
+ *   <li>A recorded long-wave radiation sets the emissivity of the sky relative to the record's air; otherwise Prata 1996 with
+ *       the cloud of Unsworth and Monteith 1975.
+ *   <li>The ground surface lies below the air by the depression of a snow surface under the same sky, times the ground's own
+ *       share, at most {@link OutdoorParameter#GROUND_DEPRESSION_LIMIT}. It is never above air temperature.
+ *   <li>Unknown ground temperature: under snow the mean air of the record, within -20 and 0 degC; elsewhere the same within
+ *       -10 and 15 degC (engineering estimate, no source: what lies below a night's surface lags behind days and weeks).
+ * </ul>
+ */
+public final class SiteClimate implements Surroundings {
+
+    /** Weather moves station pressure by some 4 % around the standard atmosphere: engineering estimate, no source. */
+    private static final double PRESSURE_SPREAD = 0.04;
+
+    /** Snow of 0.2 m and 0.2 W/(m K) between surface and depth [W/(m2 K)]: engineering estimate, no source. */
+    private static final double SNOW_CONDUCTANCE = 1;
+
+    /** Roughness of the surface itself, whatever stands around it [m], at most: engineering estimate, no source. */
+    private static final double SURFACE_ROUGHNESS = 0.1;
+
+    private final double[] time;
+    private final double[] air;
+    private final double[] vapour;
+    private final double[] pressure;
+    private final double[] wind10;
+    private final double[] radiant;
+    private final double[] sky;
+    private final double[] groundSurface;
+    private final double[] precipitation;
+    private final double[] cloud;
+    private final double[] windFactor = new double[BodySegment.COUNT];
+    private final double leastWind;
+    private final double turbulence;
+    private final double groundDeep;
+    private final Ground ground;
+
+    /** Works out the night at the record's times. */
+    public SiteClimate(Site site, Weather weather, Posture posture, ParameterSet<OutdoorParameter> parameters) {
+        int n = weather.time().length;
+        time = weather.time();
+        wind10 = weather.wind10();
+        precipitation = weather.precipitation();
+        cloud = weather.cloud();
+        air = DoubleStream.of(weather.airCelsius())
+                .map(t -> t + site.temperatureOffset())
+                .toArray();
+        pressure = pressureAt(site.altitude(), weather.pressure());
+        vapour = new double[n];
+        radiant = new double[n];
+        sky = new double[n];
+        groundSurface = new double[n];
+        leastWind = parameters.get(OutdoorParameter.MINIMUM_WIND);
+        turbulence = parameters.get(OutdoorParameter.TURBULENCE);
+        ground = scaled(site.ground(), parameters.get(OutdoorParameter.SNOW_CONDUCTIVITY_FACTOR));
+        groundDeep = deep(site);
+        for (BodySegment segment : BodySegment.values()) {
+            windFactor[segment.ordinal()] = site.shelter()
+                    * WindProfile.factor(PostureExchange.height(posture, segment), site.roughnessLength());
+        }
+
+        double upright = Radiation.skySeenUpright(site.horizonAngle());
+        double level = Radiation.skySeenLevel(site.horizonAngle());
+        double groundSkyShare = site.skyGap() * level;
+        // Lying, the upper side counts, a half cylinder: half level, half upright.
+        double groundShare = posture.isLying() ? 0.25 : 0.5;
+        double skyShare = site.skyGap() * (posture.isLying() ? 0.5 * (level + upright) : upright);
+        double wind2Factor = site.shelter() * WindProfile.factor(SnowSurface.HEIGHT, site.roughnessLength());
+        double roughness = Math.min(site.roughnessLength(), SURFACE_ROUGHNESS);
+        double limit = parameters.get(OutdoorParameter.GROUND_DEPRESSION_LIMIT);
+        double skyOffset = parameters.get(OutdoorParameter.SKY_TEMPERATURE_OFFSET);
+        for (int i = 0; i < n; i++) {
+            double recorded = Temperature.kelvin(weather.airCelsius()[i]);
+            double here = Temperature.kelvin(air[i]);
+            vapour[i] = Humidity.capped(Humidity.vapourPressure(recorded, weather.relativeHumidity()[i]), here);
+            double emissivity = Double.isNaN(weather.skyLongwave()[i])
+                    ? CloudySky.UNSWORTH_MONTEITH.emissivity(ClearSky.PRATA.emissivity(here, vapour[i]), cloud[i])
+                    : weather.skyLongwave()[i] / Radiation.black(recorded);
+            double skyKelvin = here * Math.sqrt(Math.sqrt(emissivity)) + skyOffset;
+            double incoming =
+                    groundSkyShare * Radiation.black(skyKelvin) + (1 - groundSkyShare) * Radiation.black(here);
+            double snow = SnowSurface.temperature(
+                    here,
+                    incoming,
+                    Math.max(leastWind, wind10[i] * wind2Factor),
+                    roughness,
+                    pressure[i],
+                    SNOW_CONDUCTANCE,
+                    here);
+            double depression = ground.depressionShare() * Math.min(limit, Math.max(0, here - snow));
+            double surface = here - depression;
+            if (ground.snow()) {
+                surface = Math.min(surface, Temperature.ZERO_CELSIUS);
+            }
+            sky[i] = Temperature.celsius(skyKelvin);
+            groundSurface[i] = Temperature.celsius(surface);
+            radiant[i] = Temperature.celsius(
+                    Radiation.meanRadiant(skyShare, skyKelvin, groundShare, surface, 1 - skyShare - groundShare, here));
+        }
+    }
+
+    @Override
+    public void at(double when, OutdoorState out) {
+        int i = Math.min(Ranges.indexBefore(time, when), time.length - 2);
+        double f = Math.min(1, Math.max(0, (when - time[i]) / (time[i + 1] - time[i])));
+        out.airCelsius = between(air, i, f);
+        out.vapourPressure = Humidity.capped(between(vapour, i, f), Temperature.kelvin(out.airCelsius));
+        out.pressure = between(pressure, i, f);
+        out.wind10 = between(wind10, i, f);
+        for (int s = 0; s < BodySegment.COUNT; s++) {
+            out.windAt[s] = Math.max(leastWind, out.wind10 * windFactor[s]);
+        }
+        out.radiantCelsius = between(radiant, i, f);
+        out.skyCelsius = between(sky, i, f);
+        out.groundSurfaceCelsius = between(groundSurface, i, f);
+        out.groundDeepCelsius = groundDeep;
+        out.precipitation = precipitation[f < 1 ? i : i + 1];
+        out.cloud = between(cloud, i, f);
+    }
+
+    @Override
+    public double firstTime() {
+        return time[0];
+    }
+
+    @Override
+    public double lastTime() {
+        return time[time.length - 1];
+    }
+
+    @Override
+    public double turbulence() {
+        return turbulence;
+    }
+
+    @Override
+    public Ground ground() {
+        return ground;
+    }
+
+    private static double between(double[] values, int i, double f) {
+        return values[i] + f * (values[i + 1] - values[i]);
+    }
+
+    private static double[] pressureAt(double altitude, double[] recorded) {
+        double standard = StandardAtmosphere.pressure(altitude);
+        double mean = DoubleStream.of(recorded)
+                .filter(p -> !Double.isNaN(p))
+                .average()
+                .orElse(standard);
+        double factor = Math.abs(mean / standard - 1) > PRESSURE_SPREAD ? standard / mean : 1;
+        return DoubleStream.of(recorded)
+                .map(p -> Double.isNaN(p) ? standard : p * factor)
+                .toArray();
+    }
+
+    private static Ground scaled(Ground ground, double snowFactor) {
+        if (!ground.snow()) {
+            return ground;
+        }
+        return new Ground(
+                ground.name(),
+                ground.conductivity() * snowFactor,
+                ground.heatCapacity(),
+                ground.depressionShare(),
+                true);
+    }
+
+    private double deep(Site site) {
+        if (!Double.isNaN(site.groundCelsius())) {
+            return site.groundCelsius();
+        }
+        double mean = DoubleStream.of(air).average().orElseThrow();
+        return ground.snow() ? Math.min(0, Math.max(-20, mean)) : Math.min(15, Math.max(-10, mean));
+    }
+}
