@@ -7,18 +7,18 @@ import longnight.body.Body;
 import longnight.body.law.Breath;
 import longnight.body.law.SkinVapour;
 import longnight.clothing.PatchStack;
+import longnight.clothing.law.WholeBody;
 import longnight.clothing.law.WindRatio;
 import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 import longnight.outdoors.Ground;
 import longnight.outdoors.OutdoorState;
 import longnight.outdoors.Surroundings;
-import longnight.outdoors.law.CylinderConvection;
-import longnight.outdoors.law.DiscContact;
-import longnight.outdoors.law.MixedConvection;
-import longnight.outdoors.law.NaturalConvection;
+import longnight.outdoors.law.Convection;
+import longnight.outdoors.law.CylinderFlow;
+import longnight.outdoors.law.GroundContact;
 import longnight.outdoors.law.PostureExchange;
-import longnight.outdoors.law.RadiantExchange;
+import longnight.outdoors.law.Radiation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +40,9 @@ final class Network {
     private static final BodySegment[] SEGMENTS = BodySegment.values();
     private static final double KELVIN = 273.15;
     /** Static surface film of the clothing standards [m2 K/W] (ISO 11079:2007, from memory). */
-    private static final double STATIC_FILM = 0.085;
+    private static final double STATIC_FILM = WholeBody.STILL_AIR;
+    /** Emissivity of fabric and skin [1] (textbook, 0.95 to 0.98, from memory). */
+    private static final double EMISSIVITY = 0.95;
     /** Ground column: first cell 5 mm, each next 1.6 times thicker, nine cells to 0.56 m (numerical choice). */
     private static final int GROUND_CELLS = 9;
 
@@ -91,7 +93,7 @@ final class Network {
 
     private final Posture posture;
     private final @Nullable Films films;
-    private final double outfitResistance;
+    private final WindRatio[] windRatio;
 
     /** Bare skin: conductance straight to the air and to the radiant surroundings by segment [W/K]. */
     final double[] bareAir = new double[S];
@@ -119,13 +121,13 @@ final class Network {
             Surroundings surroundings,
             NightPlan plan,
             double outfitResistance,
+            double windFactor,
             @Nullable Films films) {
         this.body = body;
         this.surroundings = surroundings;
         this.plan = plan;
         this.posture = plan.posture();
         this.films = films;
-        this.outfitResistance = outfitResistance;
         Ground ground = surroundings.ground();
 
         List<PatchStack> sorted = new ArrayList<>(outfit);
@@ -167,8 +169,10 @@ final class Network {
         isCloth = new boolean[nodes];
         airShare = new double[patches];
         patchVapour = new double[patches];
+        windRatio = new WindRatio[patches];
         System.arraycopy(body.capacities(), 0, capacity, 0, Body.NODES);
         for (int p = 0; p < patches; p++) {
+            windRatio[p] = new WindRatio(stacks[p].airPermeability(), outfitResistance, windFactor);
             build(p, ground);
         }
     }
@@ -294,29 +298,29 @@ final class Network {
             } else {
                 double film = 0.5 * (surface + around.airCelsius) + KELVIN;
                 double forced = surroundings.turbulence()
-                        * CylinderConvection.forced(around.windAt[s], stack.outerDiameter(), film, around.pressure);
-                double natural = NaturalConvection.coefficient(
-                        posture, SEGMENTS[s], Math.abs(surface - around.airCelsius));
-                convection = convecting * MixedConvection.blend(natural, forced);
-                radiation = RadiantExchange.coefficient(
-                        PostureExchange.radiating(posture, SEGMENTS[s]), surface + KELVIN, around.radiantCelsius + KELVIN);
+                        * CylinderFlow.forced(around.windAt[s], stack.outerDiameter(), film, around.pressure);
+                double natural = Convection.natural(posture, SEGMENTS[s], surface - around.airCelsius);
+                convection = convecting * Convection.mixed(natural, forced);
+                radiation = Radiation.coefficient(
+                        surface + KELVIN,
+                        around.radiantCelsius + KELVIN,
+                        EMISSIVITY,
+                        PostureExchange.radiating(posture, SEGMENTS[s]));
             }
             double vapourResistance = 1.0 / (lewis * convection * stack.areaGrowth());
             if (stack.layers() == 0) {
                 bareAir[s] += area * convection;
                 bareRadiation[s] += area * radiation;
             } else {
-                double ratio = stack.prescribed()
-                        ? 1.0
-                        : WindRatio.of(around.windAt[s], stack.airPermeability(), 0.0, outfitResistance);
+                double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(around.windAt[s], 0.0);
                 double film = stack.prescribed()
                         ? stack.areaGrowth() * (convection + radiation)
                         : stack.areaGrowth() / (STATIC_FILM * ratio);
                 int i = face[p];
                 outer[i] = area * film;
-                outerCelsius[i] = (convection * around.airCelsius + radiation * around.radiantCelsius)
-                        / (convection + radiation);
-                double vapourRatio = 0.3 - 0.5 * ratio + 1.2 * ratio * ratio;
+                outerCelsius[i] =
+                        (convection * around.airCelsius + radiation * around.radiantCelsius) / (convection + radiation);
+                double vapourRatio = WindRatio.vapourFromDry(ratio);
                 for (int k = 0; k < stack.layers(); k++) {
                     int j = levelStart[k] + p;
                     inner[j] = staticInner[j] / ratio;
@@ -343,7 +347,7 @@ final class Network {
         Ground ground = java.util.Objects.requireNonNull(surroundings.ground());
         int i = face[p];
         double area = stack.area();
-        double conductance = area * DiscContact.conductance(ground.conductivity(), stack.contactRadius());
+        double conductance = area * GroundContact.edgeConductance(ground.conductivity(), stack.contactRadius());
         double flux = -conductance * around.groundDeepCelsius;
         if (ground.snow()) {
             double t = y[i];
@@ -366,8 +370,7 @@ final class Network {
     void rates(double time, double[] y, double[] rate) {
         double clock = plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
         double imposed = plan.imposedHeat() * body.bodyArea();
-        body.control(
-                y, y[sleep], y[sleep + 1], y[sleep + 2], clock, posture, plan.sleepAllowed(), imposed, control);
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock, posture, plan.sleepAllowed(), imposed, control);
         body.innerRates(y, control, rate);
         rate[CHEST_CORE] -= breathShare * control.made;
         for (int s = 0; s < S; s++) {

@@ -209,7 +209,8 @@ final class WorkingStep {
             x[FAT + s] = xf;
             x[MUSCLE + s] = xm;
             x[CORE + s] = xc;
-            bloodRight += gh * (frozen[CORE + s] * xc + frozen[MUSCLE + s] * xm + frozen[FAT + s] * xf + frozen[SKIN + s] * xk);
+            bloodRight += gh
+                    * (frozen[CORE + s] * xc + frozen[MUSCLE + s] * xm + frozen[FAT + s] * xf + frozen[SKIN + s] * xk);
         }
         double blood = bloodRight / bloodDiagonal;
         x[BLOOD] = blood;

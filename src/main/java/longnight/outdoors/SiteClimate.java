@@ -152,6 +152,11 @@ public final class SiteClimate implements Surroundings {
     }
 
     @Override
+    public double[] knots() {
+        return time.clone();
+    }
+
+    @Override
     public double turbulence() {
         return turbulence;
     }
