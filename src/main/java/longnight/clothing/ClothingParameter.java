@@ -1,0 +1,118 @@
+package longnight.clothing;
+
+import longnight.assumption.ModelParameter;
+
+/** Constants of cloth that are not exactly known. */
+public enum ClothingParameter implements ModelParameter {
+    // --- Fills ---
+    SHORT_STAPLE_RADIATION(
+            0.15,
+            0.10,
+            0.30,
+            "W kg/(m4 K)",
+            "two-flux radiation for fibres of 6 um radius, after Farnworth 1983; high end: 1.92 m2K/W per kg/m2, mean of"
+                    + " bare non-woven batts in a hot-plate series of 2021 (not peer reviewed)"),
+    CONTINUOUS_FILAMENT_RADIATION(
+            0.22,
+            0.15,
+            0.322,
+            "W kg/(m4 K)",
+            "two-flux radiation for fibres of 9 to 10 um radius, after Farnworth 1983; high end as for short staple"),
+    ACTIVE_BATT_RADIATION(0.18, 0.12, 0.25, "W kg/(m4 K)", "engineering estimate, no source"),
+    SHORT_STAPLE_DENSITY(9, 6, 12, "kg/m3", "engineering estimate, no source"),
+    CONTINUOUS_FILAMENT_DENSITY(8, 6, 10, "kg/m3", "engineering estimate, no source"),
+    ACTIVE_BATT_DENSITY(12, 10, 15, "kg/m3", "engineering estimate, no source"),
+    BATT_CONSTRUCTION(
+            0.90, 0.85, 1.0, "1", "engineering estimate, no source: quilted 0.9, laminated without stitches 1"),
+    DOWN_RADIATION(
+            0.06,
+            0.03,
+            0.10,
+            "W kg/(m4 K)",
+            "two-flux radiation for an effective fibre radius of 2 to 3 um, after Farnworth 1983; not measured"),
+    DOWN_OVERFILL(1.2, 1.0, 1.3, "1", "common practice, no source"),
+    DOWN_FILL_POWER_KEPT(0.90, 0.80, 1.0, "1", "engineering estimate, no source: loss of fill power in use"),
+    DOWN_CONSTRUCTION(
+            0.70, 0.60, 0.90, "1", "common practice, no source (R-03): sewn shut 0.6 to 0.8, box-shaped chambers 0.9"),
+
+    // --- Gaps ---
+    GAP_NEXT_TO_SKIN(0.00075, 0.0005, 0.001, "m", "engineering estimate, no source"),
+    GAP_MIDDLE(0.003, 0.002, 0.004, "m", "engineering estimate, no source"),
+    GAP_SHELL(0.004, 0.003, 0.005, "m", "engineering estimate, no source"),
+    GAP_SNUG(0.0015, 0.001, 0.002, "m", "engineering estimate, no source: hands and feet"),
+    SHOULDER_SHARE(
+            0.15, 0.10, 0.25, "1", "engineering estimate, no source: share of chest and back on which cloth hangs"),
+    SQUEEZE_PRESSURE(
+            200, 50, 400, "Pa", "engineering estimate, no source: most that a tight piece presses on what is under it"),
+
+    // --- Posture (on the part that is not pressed on the ground) ---
+    BENT_PUFFY(
+            0.85,
+            0.78,
+            0.95,
+            "1",
+            "engineering estimate within Nielsen, Olesen and Fanger 1985 (sitting cuts intrinsic insulation by 8 to 18 %)"),
+    HALF_BENT_PUFFY(0.88, 0.80, 0.96, "1", "as BENT_PUFFY; chair, legs out"),
+    SUPINE_PUFFY(0.92, 0.85, 1.0, "1", "engineering estimate, no source"),
+    BENT_THIN(0.95, 0.90, 1.0, "1", "as BENT_PUFFY; thin cloth"),
+
+    // --- Contact ---
+    SOFT_SURFACE(
+            1.75,
+            1.5,
+            2.0,
+            "1",
+            "engineering estimate: clothed on a soft ground over nude on a hard floor (Kurazumi et al. 2008)"),
+    PRESSURE_SITTING(
+            6000,
+            4000,
+            8100,
+            "Pa",
+            "engineering estimate; 8.1 kPa under the rear of a seat, Biomed Eng Online 2018 (s12938-018-0621-2) Table 2"),
+    PRESSURE_LYING(3500, 2700, 4000, "Pa", "body weight over contact area, 75 kg on 0.10 to 0.15 of body area"),
+    THIN_UNDER_BODY(0.85, 0.80, 0.90, "1", "engineering estimate, no source"),
+    FLEECE_UNDER_BODY(0.60, 0.50, 0.70, "1", "engineering estimate, no source"),
+    PAD_FOOTPRINT(2.0, 1.5, 3.0, "1", "engineering estimate, no source: ground under a part over the area it touches"),
+
+    // --- Wind ---
+    WIND_RATIO_FACTOR(1.0, 0.9, 1.1, "1", "engineering estimate, no source: spread between published corrections");
+
+    private final double nominal;
+    private final double low;
+    private final double high;
+    private final String unit;
+    private final String source;
+
+    ClothingParameter(double nominal, double low, double high, String unit, String source) {
+        this.nominal = nominal;
+        this.low = low;
+        this.high = high;
+        this.unit = unit;
+        this.source = source;
+    }
+
+    @Override
+    public double nominal() {
+        return nominal;
+    }
+
+    @Override
+    public double low() {
+        return low;
+    }
+
+    @Override
+    public double high() {
+        return high;
+    }
+
+    @Override
+    public String unit() {
+        return unit;
+    }
+
+    @Override
+    public String source() {
+        return source;
+    }
+}
