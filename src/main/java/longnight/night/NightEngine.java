@@ -28,8 +28,7 @@ public final class NightEngine {
         this.scenario = scenario;
         this.choice = choice;
         body = Body.of(scenario.person(), choice.body(), choice.options());
-        stacks = Stacks.compile(
-                scenario.outfit(), scenario.plan().posture(), body.segmentAreas(), choice.clothing());
+        stacks = Stacks.compile(scenario.outfit(), scenario.plan().posture(), body.segmentAreas(), choice.clothing());
         staticTotal = Stacks.staticTotal(stacks);
     }
 
@@ -92,8 +91,7 @@ public final class NightEngine {
             if (trace.coreHeatDeficit()[i] > trace.coreHeatDeficit()[worst]) {
                 worst = i;
             }
-            if (!Double.isNaN(trace.demand()[i])
-                    && (hardest < 0 || trace.demand()[i] > trace.demand()[hardest])) {
+            if (!Double.isNaN(trace.demand()[i]) && (hardest < 0 || trace.demand()[i] > trace.demand()[hardest])) {
                 hardest = i;
             }
         }
@@ -149,7 +147,18 @@ public final class NightEngine {
                 List.of(),
                 new Trace(none, none, none, none, none, none, none, none, none, none, none, none, none),
                 new Ledger(
-                        0, 0, new double[Way.values().length], new double[body.segmentAreas().length], 0, 0, 0, 0, 0, 0, 0, 0),
+                        0,
+                        0,
+                        new double[Way.values().length],
+                        new double[body.segmentAreas().length],
+                        0,
+                        0,
+                        0,
+                        0,
+                        0,
+                        0,
+                        0,
+                        0),
                 scenario.guesses(),
                 cautions(verdict),
                 null,
