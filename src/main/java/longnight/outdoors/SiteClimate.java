@@ -39,8 +39,8 @@ public final class SiteClimate implements Surroundings {
     /** Snow of 0.2 m and 0.2 W/(m K) between surface and depth [W/(m2 K)]: engineering estimate, no source. */
     private static final double SNOW_CONDUCTANCE = 1;
 
-    /** Roughness of the surface itself, whatever stands around it [m], at most: engineering estimate, no source. */
-    private static final double SURFACE_ROUGHNESS = 0.1;
+    /** Roughness of the snow surface itself, whatever stands around it [m], textbook. */
+    private static final double SURFACE_ROUGHNESS = 0.001;
 
     private final double[] time;
     private final double[] air;
@@ -89,7 +89,6 @@ public final class SiteClimate implements Surroundings {
         double groundShare = posture.isLying() ? 0.25 : 0.5;
         double skyShare = site.skyGap() * (posture.isLying() ? 0.5 * (level + upright) : upright);
         double wind2Factor = site.shelter() * WindProfile.factor(SnowSurface.HEIGHT, site.roughnessLength());
-        double roughness = Math.min(site.roughnessLength(), SURFACE_ROUGHNESS);
         double limit = parameters.get(OutdoorParameter.GROUND_DEPRESSION_LIMIT);
         double skyOffset = parameters.get(OutdoorParameter.SKY_TEMPERATURE_OFFSET);
         for (int i = 0; i < n; i++) {
@@ -106,10 +105,10 @@ public final class SiteClimate implements Surroundings {
                     here,
                     incoming,
                     Math.max(leastWind, wind10[i] * wind2Factor),
-                    roughness,
+                    SURFACE_ROUGHNESS,
                     pressure[i],
                     SNOW_CONDUCTANCE,
-                    here);
+                    Temperature.kelvin(groundDeep));
             double depression = ground.depressionShare() * Math.min(limit, Math.max(0, here - snow));
             double surface = here - depression;
             if (ground.snow()) {
