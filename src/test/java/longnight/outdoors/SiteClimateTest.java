@@ -212,6 +212,20 @@ class SiteClimateTest {
     }
 
     @Test
+    void lee_wakes_are_never_calm() {
+        ParameterSet<OutdoorParameter> low = NOMINAL.with(OutdoorParameter.TURBULENCE, 1);
+        ParameterSet<OutdoorParameter> high = NOMINAL.with(OutdoorParameter.TURBULENCE, 1.6);
+        Weather weather = steady(-5, 0.8, 1, 0);
+        Site lee = site(1, 0, 0, 0.3, SNOW);
+        assertThat(new SiteClimate(open(), weather, Posture.STANDING, low).turbulence())
+                .isEqualTo(1);
+        assertThat(new SiteClimate(lee, weather, Posture.STANDING, low).turbulence())
+                .isEqualTo(1.3);
+        assertThat(new SiteClimate(lee, weather, Posture.STANDING, high).turbulence())
+                .isEqualTo(1.6);
+    }
+
+    @Test
     void snow_conductivity_is_a_named_doubt() {
         ParameterSet<OutdoorParameter> low = NOMINAL.with(OutdoorParameter.SNOW_CONDUCTIVITY_FACTOR, 0.6);
         Weather weather = steady(-5, 0.8, 1, 0);
@@ -290,6 +304,11 @@ class SiteClimateTest {
                 assertThat(floor.source()).isNotBlank();
             }
         }
+        SiteWords.Exposure open = SiteWords.exposure("open").orElseThrow();
+        assertThat(open.roughnessOn(SNOW)).isEqualTo(0.005);
+        assertThat(open.roughnessOn(ROCK)).isEqualTo(0.03);
+        assertThat(SiteWords.exposure("scattered-trees").orElseThrow().roughnessOn(SNOW))
+                .isEqualTo(0.25);
         assertThat(SiteWords.exposure("moon")).isEmpty();
         assertThat(SiteWords.floor("lava")).isEmpty();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.stream.Stream;
+import longnight.air.StandardAtmosphere;
 import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 import longnight.oracle.EnvironmentOracles;
@@ -53,6 +54,17 @@ class ChurchillBernstein1977CylinderTest {
             assertThat(CylinderFlow.forced(v * 1.01, 0.16, 263.15, 101325)).isGreaterThan(h);
             assertThat(CylinderFlow.forced(v, 0.17, 263.15, 101325)).isLessThan(h);
             assertThat(CylinderFlow.forced(v, 0.16, 263.15, 80e3)).isLessThan(h);
+        }
+    }
+
+    /** Convection against sea level at 1500, 3000 and 5000 m: 0.89, 0.79, 0.68 printed for several speeds together, so 0.02. */
+    @Test
+    void thin_air_carries_less() {
+        double[][] rows = {{1500, 0.89}, {3000, 0.79}, {5000, 0.68}};
+        for (double[] row : rows) {
+            double ratio = CylinderFlow.forced(5, 0.16, 263.15, StandardAtmosphere.pressure(row[0]))
+                    / CylinderFlow.forced(5, 0.16, 263.15, 101325);
+            assertThat(ratio).isCloseTo(row[1], within(0.02));
         }
     }
 

@@ -80,4 +80,11 @@ class Iso7726RadiationTest {
             assertThat(Radiation.operative(row[0], -10, 3.0, -22.2)).isCloseTo(row[1], within(0.06));
         }
     }
+
+    /** Standing, outer cloth at -8 degC among -22.1: a net loss of 40 W per m2 of body, computed elsewhere. */
+    @Test
+    void net_loss_to_a_clear_night() {
+        double h = Radiation.coefficient(265.15, 251.05, Radiation.SURFACE_EMISSIVITY, 0.77);
+        assertThat(h * 14.1).isCloseTo(40, within(0.5));
+    }
 }
