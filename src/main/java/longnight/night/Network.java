@@ -131,10 +131,6 @@ final class Network {
         Ground ground = surroundings.ground();
 
         List<PatchStack> sorted = new ArrayList<>(outfit);
-        if (ground == null) {
-            // a mesh couch: what would be pressed on the ground hangs in the air
-            sorted.replaceAll(Network::lifted);
-        }
         boolean touching = sorted.stream().anyMatch(PatchStack::contact);
         exposedFactor = touching ? 1.0 / (1.0 - posture.contactShare()) : 1.0;
         sorted.sort(Comparator.comparingInt(Network::chain).reversed());
@@ -177,28 +173,6 @@ final class Network {
             windRatio[p] = new WindRatio(stacks[p].airPermeability(), outfitResistance, windFactor);
             build(p, ground);
         }
-    }
-
-    private static PatchStack lifted(PatchStack s) {
-        if (!s.contact()) {
-            return s;
-        }
-        return new PatchStack(
-                s.zone(),
-                s.area(),
-                false,
-                s.layerIds(),
-                s.resistance(),
-                s.vapourResistance(),
-                s.heatCapacity(),
-                s.dryMass(),
-                s.areaGrowth(),
-                s.outerDiameter(),
-                s.airPermeability(),
-                0,
-                0,
-                0,
-                s.prescribed());
     }
 
     /** Number of nodes over a patch: layers; for contact also pad and ground cells. */
