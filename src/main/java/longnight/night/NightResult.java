@@ -5,7 +5,8 @@ import longnight.assumption.Guess;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The answer.
+ * The answer. When the input lies outside the model's range ({@link Scenario#limits}) nothing is run: rows and trace are
+ * empty and the numbers NaN.
  *
  * @param scenario        the question it answers
  * @param verdict         outcome, times and reasons

@@ -17,6 +17,7 @@ import longnight.outdoors.Surroundings;
  * @param surroundings where and in what weather
  * @param plan         what is done
  * @param guesses      everything that was guessed on the way here
+ * @param cautions     codes of cautions that reading the input already called for
  * @param limits       reasons for which the input lies outside the model's range; empty when inside
  */
 public record Scenario(
@@ -28,4 +29,5 @@ public record Scenario(
         Surroundings surroundings,
         NightPlan plan,
         List<Guess> guesses,
+        List<Caution> cautions,
         List<String> limits) {}

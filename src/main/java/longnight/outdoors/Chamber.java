@@ -100,6 +100,16 @@ public final class Chamber implements Surroundings {
     }
 
     @Override
+    public double[] knots() {
+        return times.clone();
+    }
+
+    @Override
+    public double[] jumps() {
+        return ramps ? new double[0] : times.clone();
+    }
+
+    @Override
     public double turbulence() {
         return 1;
     }

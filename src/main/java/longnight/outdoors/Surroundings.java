@@ -22,4 +22,14 @@ public interface Surroundings {
     /** What the person sits or lies on; null in a chamber with a mesh couch (no contact). */
     @org.jspecify.annotations.Nullable
     Ground ground();
+
+    /** Times at which the course has a corner [s]; steps land on them. */
+    default double[] knots() {
+        return new double[0];
+    }
+
+    /** Times at which something changes abruptly [s]; steps land on them and are short for a while after. */
+    default double[] jumps() {
+        return new double[0];
+    }
 }

@@ -109,6 +109,7 @@ public final class ScenarioReader {
                 surroundings,
                 nightPlan,
                 List.copyOf(findings.guesses),
+                List.copyOf(findings.cautions),
                 List.copyOf(findings.limits));
         return new Loaded(scenario, List.copyOf(findings.cautions));
     }

@@ -1,0 +1,534 @@
+package longnight.night;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import longnight.body.Body;
+import longnight.body.law.Breath;
+import longnight.body.law.SkinVapour;
+import longnight.clothing.PatchStack;
+import longnight.clothing.law.WholeBody;
+import longnight.clothing.law.WindRatio;
+import longnight.figure.BodySegment;
+import longnight.figure.Posture;
+import longnight.outdoors.Ground;
+import longnight.outdoors.OutdoorState;
+import longnight.outdoors.Surroundings;
+import longnight.outdoors.law.Convection;
+import longnight.outdoors.law.CylinderFlow;
+import longnight.outdoors.law.GroundContact;
+import longnight.outdoors.law.PostureExchange;
+import longnight.outdoors.law.Radiation;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The node network of one run: body, a chain of cloth nodes over every patch of skin, and a column of ground under every
+ * patch that is pressed on it. Holds the one right-hand side that both integrators use.
+ *
+ * <p>State vector: body nodes (see {@link Body}), then the chain nodes level by level (level 0 of every patch, then level 1
+ * of those that have one, ...; patches sorted by chain length, so that each level is a contiguous run), then sleep
+ * fraction, sleep as the set level follows it, and the mean skin of five minutes ago. A chain node sits at the outer face
+ * of its layer; it stores half the heat of the layers on either side (the first stores all of the innermost one).
+ *
+ * <p>Not thread-safe: one network per run.
+ */
+final class Network {
+
+    private static final int S = BodySegment.COUNT;
+    private static final int SKIN = Body.SKIN;
+    private static final int CHEST_CORE = Body.CORE + BodySegment.CHEST.ordinal();
+    private static final BodySegment[] SEGMENTS = BodySegment.values();
+    private static final double KELVIN = 273.15;
+    /** Static surface film of the clothing standards [m2 K/W] (ISO 11079:2007, from memory). */
+    private static final double STATIC_FILM = WholeBody.STILL_AIR;
+    /** Ground column: first cell 5 mm, each next 1.6 times thicker, nine cells to 0.56 m (numerical choice). */
+    private static final int GROUND_CELLS = 9;
+
+    private static final double FIRST_CELL = 0.005;
+    private static final double CELL_GROWTH = 1.6;
+    /** Resistance of bare skin pressed on ground [m2 K/W] (engineering estimate). */
+    private static final double BARE_CONTACT = 0.005;
+    /** Melt at the snow surface: conductance above 0 degC [W/(m2 K)] and smoothing width [K] (numerical choices). */
+    private static final double MELT = 200.0;
+
+    private static final double MELT_WIDTH = 0.1;
+    /** Sleep fraction follows its target in 0.4 h, the set level follows sleep in 1 h (engineering estimates). */
+    static final double SLEEP_TIME = 1440.0;
+
+    static final double LEVEL_TIME = 3600.0;
+    static final double LAG_TIME = 300.0;
+
+    final Body body;
+    final NightPlan plan;
+    final Surroundings surroundings;
+    final int patches;
+    final int nodes;
+    final int size;
+    /** Index of sleep fraction; the set level's sleep and lagged skin follow it. */
+    final int sleep;
+
+    final double[] capacity;
+    /** Conductance of each node towards the next inner one (skin for level 0) [W/K]; static until relinearised. */
+    final double[] inner;
+    /** Conductance to the environment [W/K] and its temperature [degC]. */
+    final double[] outer;
+
+    final double[] outerCelsius;
+    /** First node of each level, and how many patches reach it. */
+    final int[] levelStart;
+
+    final int[] levelCount;
+    /** Segment under each patch; index of the last node of each patch that faces the air, or of its contact face. */
+    final int[] segmentOf;
+
+    final int[] face;
+    private final PatchStack[] stacks;
+    private final int[] chainLength;
+    private final double[] staticInner;
+    private final double[] patchVapour;
+    /** Nodes that are cloth or pad (their store belongs to the clothing), as opposed to ground. */
+    final boolean[] isCloth;
+
+    private final Posture posture;
+    private final @Nullable Films films;
+    private final WindRatio[] windRatio;
+    /** Published exposed shares are of the whole skin; with contact patches set apart they apply to what is left. */
+    private final double exposedFactor;
+
+    /** Bare skin: conductance straight to the air and to the radiant surroundings by segment [W/K]. */
+    final double[] bareAir = new double[S];
+
+    final double[] bareRadiation = new double[S];
+    /** Evaporation from the skin of a segment: value and slope at a skin temperature [W, W/K, degC]. */
+    final double[] vapour = new double[S];
+
+    final double[] vapourSlope = new double[S];
+    final double[] vapourAt = new double[S];
+    /** Share of the outer conductance of each patch that is convection [1]. */
+    final double[] airShare;
+    /** Share of the heat made that leaves with the breath [1]. */
+    double breathShare;
+
+    final OutdoorState around = new OutdoorState();
+    final Body.Control control = new Body.Control();
+
+    /** Fixed surface coefficients by segment, for laboratory cases that state them [W/(m2 K)]. */
+    record Films(double[] convection, double[] radiation) {}
+
+    Network(
+            Body body,
+            List<PatchStack> outfit,
+            Surroundings surroundings,
+            NightPlan plan,
+            double outfitResistance,
+            double windFactor,
+            @Nullable Films films) {
+        this.body = body;
+        this.surroundings = surroundings;
+        this.plan = plan;
+        this.posture = plan.posture();
+        this.films = films;
+        Ground ground = surroundings.ground();
+
+        List<PatchStack> sorted = new ArrayList<>(outfit);
+        boolean touching = sorted.stream().anyMatch(PatchStack::contact);
+        exposedFactor = touching ? 1.0 / (1.0 - posture.contactShare()) : 1.0;
+        sorted.sort(Comparator.comparingInt(Network::chain).reversed());
+        patches = sorted.size();
+        stacks = sorted.toArray(new PatchStack[0]);
+        chainLength = new int[patches];
+        segmentOf = new int[patches];
+        face = new int[patches];
+        int levels = patches == 0 ? 0 : chain(stacks[0]);
+        levelStart = new int[levels + 1];
+        levelCount = new int[levels];
+        for (int p = 0; p < patches; p++) {
+            chainLength[p] = chain(stacks[p]);
+            segmentOf[p] = stacks[p].zone().segment().ordinal();
+            for (int k = 0; k < chainLength[p]; k++) {
+                levelCount[k]++;
+            }
+        }
+        int next = Body.NODES;
+        for (int k = 0; k < levels; k++) {
+            levelStart[k] = next;
+            next += levelCount[k];
+        }
+        levelStart[levels] = next;
+        nodes = next;
+        sleep = nodes;
+        size = nodes + 3;
+
+        capacity = new double[nodes];
+        inner = new double[nodes];
+        staticInner = new double[nodes];
+        outer = new double[nodes];
+        outerCelsius = new double[nodes];
+        isCloth = new boolean[nodes];
+        airShare = new double[patches];
+        patchVapour = new double[patches];
+        windRatio = new WindRatio[patches];
+        System.arraycopy(body.capacities(), 0, capacity, 0, Body.NODES);
+        for (int p = 0; p < patches; p++) {
+            windRatio[p] = new WindRatio(stacks[p].airPermeability(), outfitResistance, windFactor);
+            build(p, ground);
+        }
+    }
+
+    /** Number of nodes over a patch: layers; for contact also pad and ground cells. */
+    private static int chain(PatchStack s) {
+        if (!s.contact()) {
+            return s.layers();
+        }
+        return Math.max(1, s.layers()) + (s.padResistance() > 0 ? 1 : 0) + GROUND_CELLS;
+    }
+
+    int node(int patch, int level) {
+        return levelStart[level] + patch;
+    }
+
+    private void build(int p, @Nullable Ground ground) {
+        PatchStack s = stacks[p];
+        double area = s.area();
+        int layers = s.layers();
+        for (int k = 0; k < layers; k++) {
+            int i = node(p, k);
+            staticInner[i] = area / s.resistance()[k];
+            double own = k == 0 ? s.heatCapacity()[k] : 0.5 * s.heatCapacity()[k];
+            double above = k + 1 < layers ? 0.5 * s.heatCapacity()[k + 1] : 0.0;
+            capacity[i] = area * (own + above);
+            isCloth[i] = true;
+        }
+        if (!s.contact()) {
+            face[p] = layers == 0 ? SKIN + segmentOf[p] : node(p, layers - 1);
+        } else {
+            int k = layers;
+            if (layers == 0) {
+                int i = node(p, k);
+                staticInner[i] = area / BARE_CONTACT;
+                capacity[i] = area * 100.0;
+                isCloth[i] = true;
+                k++;
+            }
+            if (s.padResistance() > 0) {
+                int i = node(p, k);
+                staticInner[i] = area / s.padResistance();
+                capacity[i] = area * Math.max(200.0, 0.5 * s.padHeatCapacity());
+                capacity[node(p, k - 1)] += area * 0.5 * s.padHeatCapacity();
+                isCloth[i] = true;
+                k++;
+            }
+            face[p] = node(p, k - 1);
+            double cell = FIRST_CELL;
+            double half = 0;
+            double conductivity = java.util.Objects.requireNonNull(ground).conductivity();
+            for (int g = 0; g < GROUND_CELLS; g++, k++) {
+                int i = node(p, k);
+                staticInner[i] = area * conductivity / (half + 0.5 * cell);
+                capacity[i] = area * ground.heatCapacity() * cell;
+                half = 0.5 * cell;
+                if (g == GROUND_CELLS - 1) {
+                    outer[i] = area * conductivity / half;
+                }
+                cell *= CELL_GROWTH;
+            }
+        }
+        for (int k = 0; k < chainLength[p]; k++) {
+            inner[node(p, k)] = staticInner[node(p, k)];
+        }
+    }
+
+    // ---------------------------------------------------------------- boundary
+
+    /**
+     * Takes the environment at a time and linearises every exchange with it around a state. Everything that {@link #rates}
+     * uses afterwards is linear in the node temperatures.
+     */
+    void relinearise(double time, double[] y) {
+        surroundings.at(time, around);
+        breathShare = Breath.lossPerHeatMade(around.airCelsius, around.vapourPressure, around.pressure);
+        double lewis = SkinVapour.LEWIS * 101325.0 / around.pressure;
+        for (int s = 0; s < S; s++) {
+            bareAir[s] = 0;
+            bareRadiation[s] = 0;
+            vapourAt[s] = y[SKIN + s];
+            double saturation = SkinVapour.saturation(vapourAt[s]);
+            vapour[s] = SkinVapour.INSENSIBLE_WETTEDNESS * (saturation - around.vapourPressure);
+            vapourSlope[s] = SkinVapour.INSENSIBLE_WETTEDNESS * SkinVapour.slope(vapourAt[s], saturation);
+        }
+        double convecting = PostureExchange.convecting(posture) * exposedFactor;
+        for (int p = 0; p < patches; p++) {
+            PatchStack stack = stacks[p];
+            int s = segmentOf[p];
+            if (stack.contact()) {
+                contactFace(p, stack, y);
+                continue;
+            }
+            double area = stack.area();
+            double surface = y[face[p]];
+            double convection;
+            double radiation;
+            if (films != null) {
+                convection = films.convection()[s];
+                radiation = films.radiation()[s];
+            } else {
+                double film = 0.5 * (surface + around.airCelsius) + KELVIN;
+                double forced = surroundings.turbulence()
+                        * CylinderFlow.forced(around.windAt[s], stack.outerDiameter(), film, around.pressure);
+                double natural = Convection.natural(posture, SEGMENTS[s], surface - around.airCelsius);
+                convection = convecting * Convection.mixed(natural, forced);
+                radiation = Radiation.coefficient(
+                        surface + KELVIN,
+                        around.radiantCelsius + KELVIN,
+                        Radiation.SURFACE_EMISSIVITY,
+                        exposedFactor * PostureExchange.radiating(posture, SEGMENTS[s]));
+            }
+            double vapourResistance = 1.0 / (lewis * convection * stack.areaGrowth());
+            if (stack.layers() == 0) {
+                bareAir[s] += area * convection;
+                bareRadiation[s] += area * radiation;
+            } else {
+                double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(around.windAt[s], 0.0);
+                double film = stack.prescribed()
+                        ? stack.areaGrowth() * (convection + radiation)
+                        : stack.areaGrowth() / (STATIC_FILM * ratio);
+                int i = face[p];
+                outer[i] = area * film;
+                outerCelsius[i] =
+                        (convection * around.airCelsius + radiation * around.radiantCelsius) / (convection + radiation);
+                double vapourRatio = WindRatio.vapourFromDry(ratio);
+                for (int k = 0; k < stack.layers(); k++) {
+                    int j = levelStart[k] + p;
+                    inner[j] = staticInner[j] / ratio;
+                    vapourResistance += vapourRatio * stack.vapourResistance()[k];
+                }
+            }
+            airShare[p] = convection / (convection + radiation);
+            patchVapour[p] = area / vapourResistance;
+        }
+        for (int s = 0; s < S; s++) {
+            double conductance = 0;
+            for (int p = 0; p < patches; p++) {
+                if (segmentOf[p] == s && !stacks[p].contact()) {
+                    conductance += patchVapour[p];
+                }
+            }
+            vapour[s] *= conductance;
+            vapourSlope[s] *= conductance;
+        }
+    }
+
+    /** Edge loss of the contact spot, and melt where the ground is snow; both act on the contact face. */
+    private void contactFace(int p, PatchStack stack, double[] y) {
+        Ground ground = java.util.Objects.requireNonNull(surroundings.ground());
+        int i = face[p];
+        double area = stack.area();
+        double conductance = area * GroundContact.edgeConductance(ground.conductivity(), stack.contactRadius());
+        double flux = -conductance * around.groundDeepCelsius;
+        if (ground.snow()) {
+            double t = y[i];
+            double root = Math.sqrt(t * t + MELT_WIDTH * MELT_WIDTH);
+            double slope = area * MELT * 0.5 * (1.0 + t / root);
+            conductance += slope;
+            flux += area * MELT * 0.5 * (t + root) - slope * t;
+        }
+        outer[i] = conductance;
+        outerCelsius[i] = -flux / conductance;
+        outerCelsius[levelStart[chainLength[p] - 1] + p] = around.groundDeepCelsius;
+    }
+
+    // ---------------------------------------------------------------- rates
+
+    /**
+     * Heat gained by every node [W] and the rates of the slow states [1/s, K/s]; leaves what the controllers decided in
+     * {@link #control}.
+     */
+    void rates(double time, double[] y, double[] rate) {
+        double clock = plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
+        double imposed = plan.imposedHeat() * body.bodyArea();
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock, posture, plan.sleepAllowed(), imposed, control);
+        body.innerRates(y, control, rate);
+        rate[CHEST_CORE] -= breathShare * control.made;
+        for (int s = 0; s < S; s++) {
+            double t = y[SKIN + s];
+            rate[SKIN + s] -= bareAir[s] * (t - around.airCelsius)
+                    + bareRadiation[s] * (t - around.radiantCelsius)
+                    + vapour[s]
+                    + vapourSlope[s] * (t - vapourAt[s]);
+        }
+        if (levelCount.length > 0) {
+            int start = levelStart[0];
+            for (int p = 0; p < patches && p < levelCount[0]; p++) {
+                int i = start + p;
+                double q = inner[i] * (y[SKIN + segmentOf[p]] - y[i]);
+                rate[SKIN + segmentOf[p]] -= q;
+                rate[i] = q - outer[i] * (y[i] - outerCelsius[i]);
+            }
+        }
+        for (int k = 1; k < levelCount.length; k++) {
+            int start = levelStart[k];
+            int below = levelStart[k - 1];
+            int count = levelCount[k];
+            for (int p = 0; p < count; p++) {
+                double q = inner[start + p] * (y[below + p] - y[start + p]);
+                rate[below + p] -= q;
+                rate[start + p] = q - outer[start + p] * (y[start + p] - outerCelsius[start + p]);
+            }
+        }
+        rate[sleep] = (control.sleepTarget - y[sleep]) / SLEEP_TIME;
+        rate[sleep + 1] = (y[sleep] - y[sleep + 1]) / LEVEL_TIME;
+        rate[sleep + 2] = (control.meanSkin - y[sleep + 2]) / LAG_TIME;
+    }
+
+    /**
+     * Adds the heat that crosses each border while the environment stays as linearised.
+     *
+     * @param duration length of time [s]
+     * @param integral temperature of each node integrated over it [K s]
+     * @param made     heat made in it [J]
+     * @param books    running totals
+     */
+    void book(double duration, double[] integral, double made, Books books) {
+        books.made += made;
+        books.way[Way.BREATH.ordinal()] += breathShare * made;
+        double air = 0;
+        double radiation = 0;
+        double evaporation = 0;
+        double ground = 0;
+        for (int s = 0; s < S; s++) {
+            double t = integral[SKIN + s];
+            double toAir = bareAir[s] * (t - around.airCelsius * duration);
+            double toSurroundings = bareRadiation[s] * (t - around.radiantCelsius * duration);
+            double asVapour = vapour[s] * duration + vapourSlope[s] * (t - vapourAt[s] * duration);
+            air += toAir;
+            radiation += toSurroundings;
+            evaporation += asVapour;
+            books.part[s] += toAir + toSurroundings + asVapour;
+        }
+        for (int p = 0; p < patches; p++) {
+            if (chainLength[p] == 0) {
+                continue;
+            }
+            int first = levelStart[0] + p;
+            books.part[segmentOf[p]] += inner[first] * (integral[SKIN + segmentOf[p]] - integral[first]);
+            int i = face[p];
+            if (stacks[p].contact()) {
+                int cell = levelStart[chainLength[p] - GROUND_CELLS] + p;
+                ground += outer[i] * (integral[i] - outerCelsius[i] * duration)
+                        + inner[cell] * (integral[i] - integral[cell]);
+            } else {
+                air += outer[i] * airShare[p] * (integral[i] - around.airCelsius * duration);
+                radiation += outer[i] * (1.0 - airShare[p]) * (integral[i] - around.radiantCelsius * duration);
+            }
+        }
+        books.way[Way.AIR.ordinal()] += air;
+        books.way[Way.RADIATION.ordinal()] += radiation;
+        books.way[Way.EVAPORATION.ordinal()] += evaporation;
+        books.way[Way.GROUND.ordinal()] += ground;
+    }
+
+    /** Running totals of heat that crossed the borders of body and clothing since dusk [J]. */
+    static final class Books {
+        double made;
+        final double[] way = new double[Way.values().length];
+        final double[] part = new double[S];
+    }
+
+    // ---------------------------------------------------------------- start and readings
+
+    /**
+     * The state at dusk: the body at its own set level, the clothing in balance between that skin and the air, pad and ground
+     * as cold as the place.
+     */
+    double[] start() {
+        double[] y = new double[size];
+        System.arraycopy(body.startState(plan.clockActive() ? plan.startOfDay() : Double.NaN), 0, y, 0, Body.NODES);
+        surroundings.at(0.0, around);
+        for (int p = 0; p < patches; p++) {
+            double skin = y[SKIN + segmentOf[p]];
+            for (int k = 0; k < chainLength[p]; k++) {
+                int i = node(p, k);
+                if (stacks[p].contact()) {
+                    y[i] = k < stacks[p].layers()
+                            ? skin + (around.airCelsius - skin) * (k + 1.0) / (stacks[p].layers() + 1.0)
+                            : around.groundDeepCelsius;
+                } else {
+                    y[i] = skin + (around.airCelsius - skin) * (k + 1.0) / (chainLength[p] + 1.0);
+                }
+            }
+        }
+        for (int pass = 0; pass < 12; pass++) {
+            relinearise(0.0, y);
+            for (int p = 0; p < patches; p++) {
+                if (!stacks[p].contact() && chainLength[p] > 0) {
+                    settle(p, y);
+                }
+            }
+        }
+        double lag = 0;
+        double[] area = body.segmentAreas();
+        for (int s = 0; s < S; s++) {
+            lag += area[s] * y[SKIN + s] / body.bodyArea();
+        }
+        y[sleep + 2] = lag;
+        return y;
+    }
+
+    private void settle(int p, double[] y) {
+        int last = node(p, chainLength[p] - 1);
+        double resistance = 1.0 / outer[last];
+        for (int k = 0; k < chainLength[p]; k++) {
+            resistance += 1.0 / inner[node(p, k)];
+        }
+        double skin = y[SKIN + segmentOf[p]];
+        double flux = (skin - outerCelsius[last]) / resistance;
+        double t = skin;
+        for (int k = 0; k < chainLength[p]; k++) {
+            t -= flux / inner[node(p, k)];
+            y[node(p, k)] = t;
+        }
+    }
+
+    /** Heat stored in clothing and pad, from 0 degC [J]. */
+    double clothingStore(double[] y) {
+        double sum = 0;
+        for (int i = Body.NODES; i < nodes; i++) {
+            if (isCloth[i]) {
+                sum += capacity[i] * y[i];
+            }
+        }
+        return sum;
+    }
+
+    /** Heat stored in the core nodes, from 0 degC [J]. */
+    double coreStore(double[] y) {
+        double sum = 0;
+        for (int i = 0; i < Body.NODES; i++) {
+            if (Body.isCoreNode(i)) {
+                sum += capacity[i] * y[i];
+            }
+        }
+        return sum;
+    }
+
+    /** Heat stored in the body outside the core, from 0 degC [J]. */
+    double shellStore(double[] y) {
+        double sum = 0;
+        for (int i = 0; i < Body.NODES; i++) {
+            if (!Body.isCoreNode(i)) {
+                sum += capacity[i] * y[i];
+            }
+        }
+        return sum;
+    }
+
+    /** True when part of the skin of a segment's zone is bare to the air. */
+    boolean hasBare(longnight.figure.Zone zone) {
+        for (PatchStack s : stacks) {
+            if (s.zone() == zone && s.layers() == 0 && !s.contact()) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
