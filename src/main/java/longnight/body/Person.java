@@ -5,9 +5,9 @@ package longnight.body;
  *
  * @param name           name shown to people, not blank
  * @param sex            sex, for the resting-heat and fat formulas
- * @param age            age [years], 14 to 90 (the model was made for 18 to 65)
- * @param height         height [m], 1.2 to 2.2
- * @param mass           body mass [kg], 30 to 200
+ * @param age            age [years], 0 to 120 (the model was made for 18 to 65; below 14 and above 90 it has no answer)
+ * @param height         height [m], 0.5 to 2.5 (no answer outside 1.2 to 2.2)
+ * @param mass           body mass [kg], 10 to 300 (no answer outside 30 to 200)
  * @param bodyFat        body fat [percent], 4 to 60
  * @param peakOxygen     maximal oxygen uptake [mL/kg/min], 15 to 90
  * @param heatOffset     personal factor on heat production [1], 0.8 to 1.2, 1 for none
@@ -32,9 +32,9 @@ public record Person(
         if (name.isBlank()) {
             throw new IllegalArgumentException("a person needs a name");
         }
-        requireBetween("age [years]", age, 14, 90);
-        requireBetween("height [m]", height, 1.2, 2.2);
-        requireBetween("mass [kg]", mass, 30, 200);
+        requireBetween("age [years]", age, 0, 120);
+        requireBetween("height [m]", height, 0.5, 2.5);
+        requireBetween("mass [kg]", mass, 10, 300);
         requireBetween("bodyFat [percent]", bodyFat, 4, 60);
         requireBetween("peakOxygen [mL/kg/min]", peakOxygen, 15, 90);
         requireBetween("heatOffset [1]", heatOffset, 0.8, 1.2);

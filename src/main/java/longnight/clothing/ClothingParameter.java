@@ -66,7 +66,7 @@ public enum ClothingParameter implements ModelParameter {
     PRESSURE_SITTING(
             6000,
             4000,
-            8100,
+            8110,
             "Pa",
             "engineering estimate; 8.1 kPa under the rear of a seat, Biomed Eng Online 2018 (s12938-018-0621-2) Table 2"),
     PRESSURE_LYING(3500, 2700, 4000, "Pa", "body weight over contact area, 75 kg on 0.10 to 0.15 of body area"),

@@ -156,12 +156,11 @@ public final class Garments {
             Fill fill = spec.fill() == null ? new Fill.None() : spec.fill();
             Flat plain = fill instanceof Fill.None ? plain(fabric, cloth, area) : shell(fill, cloth, area, coverage);
             Bulk bulk = bulk(fill, area);
-            boolean first = true;
+            Zone widest = widest(coverage);
             for (Map.Entry<Zone, Interval> covered : coverage.entrySet()) {
                 double arealMass = spec.mass() / area;
                 Zone zone = covered.getKey();
-                pieces.add(layer(zone, covered.getValue(), plain, bulk, arealMass, permeability, first));
-                first = false;
+                pieces.add(layer(zone, covered.getValue(), plain, bulk, arealMass, permeability, zone == widest));
             }
             return new Derived(new Garment(spec, List.copyOf(pieces)), List.copyOf(guesses));
         }
@@ -236,6 +235,21 @@ public final class Garments {
             double area = skin * cut.ease();
             guess("area of the piece", area, "m2", ESTIMATE + ": covered skin of a reference body times ease");
             return area;
+        }
+
+        /** The zone of which the piece covers most: its layer is the one told in the guesses. */
+        private static Zone widest(Map<Zone, Interval> coverage) {
+            Zone widest = Zone.SCALP;
+            double most = 0;
+            for (Map.Entry<Zone, Interval> covered : coverage.entrySet()) {
+                Interval at = covered.getValue();
+                double area = skinArea(covered.getKey()) * (at.to() - at.from());
+                if (area > most) {
+                    most = area;
+                    widest = covered.getKey();
+                }
+            }
+            return widest;
         }
 
         private static double skinArea(Zone zone) {
@@ -330,7 +344,11 @@ public final class Garments {
             if (said != null) {
                 return said;
             }
-            guess(what, derived, unit, ESTIMATE + ": class of cloth and its mass");
+            guess(
+                    what,
+                    derived,
+                    unit,
+                    ESTIMATE + (item(spec) == null ? ": class of cloth and its mass" : ": usual for its kind"));
             return derived;
         }
 
@@ -444,9 +462,20 @@ public final class Garments {
                 vapour = spec.vapourResistance();
             }
             if (tell) {
-                known("thickness", spec.thickness(), thickness, "m");
-                known("thermal resistance, flat", spec.resistance(), resistance, "m2K/W");
-                known("evaporative resistance", spec.vapourResistance(), vapour, "m2Pa/W");
+                String reason = "fill on " + zone + ", face and lining; two-flux radiation after Farnworth 1983";
+                if (spec.thickness() == null) {
+                    guess("thickness", thickness, "m", reason);
+                }
+                if (spec.resistance() == null) {
+                    guess("thermal resistance, flat", resistance, "m2K/W", reason);
+                }
+                if (spec.vapourResistance() == null) {
+                    guess(
+                            "evaporative resistance",
+                            vapour,
+                            "m2Pa/W",
+                            "fill on " + zone + " as still air, face and lining");
+                }
             }
             return new ZoneLayer(
                     zone,

@@ -11,6 +11,7 @@ import longnight.clothing.law.AirGap;
 import longnight.clothing.law.CurvedStack;
 import longnight.clothing.law.Loft;
 import longnight.clothing.law.WholeBody;
+import longnight.clothing.law.WindRatio;
 import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
@@ -52,6 +53,12 @@ public final class Stacks {
 
     private Stacks() {}
 
+    /** {@link #compile(Outfit, Posture, double[], ParameterSet, boolean)} for a body on the ground. */
+    public static List<PatchStack> compile(
+            Outfit outfit, Posture posture, double[] segmentArea, ParameterSet<ClothingParameter> parameters) {
+        return compile(outfit, posture, segmentArea, parameters, true);
+    }
+
     /**
      * Compiles an outfit.
      *
@@ -59,11 +66,16 @@ public final class Stacks {
      * @param posture     posture
      * @param segmentArea skin area by {@link BodySegment} ordinal, both sides together [m2], each above 0
      * @param parameters  constants of cloth
+     * @param grounded    false when nothing is under the body (mesh couch, hung chair): no patch is pressed
      * @return patches whose areas sum, segment by segment, to {@code segmentArea}; exposed ones before the contact patch of a
      *     zone
      */
     public static List<PatchStack> compile(
-            Outfit outfit, Posture posture, double[] segmentArea, ParameterSet<ClothingParameter> parameters) {
+            Outfit outfit,
+            Posture posture,
+            double[] segmentArea,
+            ParameterSet<ClothingParameter> parameters,
+            boolean grounded) {
         if (segmentArea.length != BodySegment.COUNT) {
             throw new IllegalArgumentException("areas of " + segmentArea.length + " segments, allowed 10");
         }
@@ -75,7 +87,7 @@ public final class Stacks {
         if (outfit instanceof Outfit.Given given) {
             return given(given, segmentArea);
         }
-        return new Compilation((Outfit.Kit) outfit, posture, segmentArea, parameters).run();
+        return new Compilation((Outfit.Kit) outfit, posture, segmentArea, parameters, grounded).run();
     }
 
     /**
@@ -109,6 +121,12 @@ public final class Stacks {
             }
         }
         return area == 0 ? 1000 : StrictMath.exp(sum / area);
+    }
+
+    /** Correction for wind of one patch, to keep beside it and ask as the wind changes. */
+    public static WindRatio windRatio(PatchStack patch, ParameterSet<ClothingParameter> parameters) {
+        return new WindRatio(
+                patch.airPermeability(), sum(patch.resistance()), parameters.get(ClothingParameter.WIND_RATIO_FACTOR));
     }
 
     private static double sum(double[] values) {
@@ -231,13 +249,20 @@ public final class Stacks {
         private final Posture posture;
         private final double[] segmentArea;
         private final ParameterSet<ClothingParameter> parameters;
+        private final Map<Zone, Contact> contacts;
         private final List<Garment> pieces = new ArrayList<>();
 
-        Compilation(Outfit.Kit kit, Posture posture, double[] segmentArea, ParameterSet<ClothingParameter> parameters) {
+        Compilation(
+                Outfit.Kit kit,
+                Posture posture,
+                double[] segmentArea,
+                ParameterSet<ClothingParameter> parameters,
+                boolean grounded) {
             this.kit = kit;
             this.posture = posture;
             this.segmentArea = segmentArea;
             this.parameters = parameters;
+            this.contacts = grounded ? Contact.of(posture) : Map.of();
             for (Garment piece : kit.pieces()) {
                 pieces.add(Garments.under(piece, parameters));
             }
@@ -245,7 +270,6 @@ public final class Stacks {
 
         List<PatchStack> run() {
             double body = sum(segmentArea);
-            Map<Zone, Contact> contacts = Contact.of(posture);
             double touching = posture.contactShare() * parameters.get(ClothingParameter.SOFT_SURFACE) * body;
             double[] contactArea = new double[ZONES.length];
             for (Zone zone : ZONES) {

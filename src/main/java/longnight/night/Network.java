@@ -41,8 +41,6 @@ final class Network {
     private static final double KELVIN = 273.15;
     /** Static surface film of the clothing standards [m2 K/W] (ISO 11079:2007, from memory). */
     private static final double STATIC_FILM = WholeBody.STILL_AIR;
-    /** Emissivity of fabric and skin [1] (textbook, 0.95 to 0.98, from memory). */
-    private static final double EMISSIVITY = 0.95;
     /** Ground column: first cell 5 mm, each next 1.6 times thicker, nine cells to 0.56 m (numerical choice). */
     private static final int GROUND_CELLS = 9;
 
@@ -94,6 +92,8 @@ final class Network {
     private final Posture posture;
     private final @Nullable Films films;
     private final WindRatio[] windRatio;
+    /** Published exposed shares are of the whole skin; with contact patches set apart they apply to what is left. */
+    private final double exposedFactor;
 
     /** Bare skin: conductance straight to the air and to the radiant surroundings by segment [W/K]. */
     final double[] bareAir = new double[S];
@@ -131,10 +131,8 @@ final class Network {
         Ground ground = surroundings.ground();
 
         List<PatchStack> sorted = new ArrayList<>(outfit);
-        if (ground == null) {
-            // a mesh couch: what would be pressed on the ground hangs in the air
-            sorted.replaceAll(Network::lifted);
-        }
+        boolean touching = sorted.stream().anyMatch(PatchStack::contact);
+        exposedFactor = touching ? 1.0 / (1.0 - posture.contactShare()) : 1.0;
         sorted.sort(Comparator.comparingInt(Network::chain).reversed());
         patches = sorted.size();
         stacks = sorted.toArray(new PatchStack[0]);
@@ -175,28 +173,6 @@ final class Network {
             windRatio[p] = new WindRatio(stacks[p].airPermeability(), outfitResistance, windFactor);
             build(p, ground);
         }
-    }
-
-    private static PatchStack lifted(PatchStack s) {
-        if (!s.contact()) {
-            return s;
-        }
-        return new PatchStack(
-                s.zone(),
-                s.area(),
-                false,
-                s.layerIds(),
-                s.resistance(),
-                s.vapourResistance(),
-                s.heatCapacity(),
-                s.dryMass(),
-                s.areaGrowth(),
-                s.outerDiameter(),
-                s.airPermeability(),
-                0,
-                0,
-                0,
-                s.prescribed());
     }
 
     /** Number of nodes over a patch: layers; for contact also pad and ground cells. */
@@ -280,7 +256,7 @@ final class Network {
             vapour[s] = SkinVapour.INSENSIBLE_WETTEDNESS * (saturation - around.vapourPressure);
             vapourSlope[s] = SkinVapour.INSENSIBLE_WETTEDNESS * SkinVapour.slope(vapourAt[s], saturation);
         }
-        double convecting = PostureExchange.convecting(posture);
+        double convecting = PostureExchange.convecting(posture) * exposedFactor;
         for (int p = 0; p < patches; p++) {
             PatchStack stack = stacks[p];
             int s = segmentOf[p];
@@ -304,8 +280,8 @@ final class Network {
                 radiation = Radiation.coefficient(
                         surface + KELVIN,
                         around.radiantCelsius + KELVIN,
-                        EMISSIVITY,
-                        PostureExchange.radiating(posture, SEGMENTS[s]));
+                        Radiation.SURFACE_EMISSIVITY,
+                        exposedFactor * PostureExchange.radiating(posture, SEGMENTS[s]));
             }
             double vapourResistance = 1.0 / (lewis * convection * stack.areaGrowth());
             if (stack.layers() == 0) {

@@ -24,9 +24,7 @@ public enum OutdoorParameter implements ModelParameter {
     /** Most that a snow surface lies below the air. */
     GROUND_DEPRESSION_LIMIT(10, 4, 14, "K", "engineering estimate, no source"),
     /** Least air speed at the body outdoors. */
-    MINIMUM_WIND(0.15, 0.05, 0.3, "m/s", "engineering estimate, no source: drift of calm nights"),
-    /** Long-wave emissivity of fabric and skin. */
-    SURFACE_EMISSIVITY(0.95, 0.93, 0.98, "1", "common practice for fabric and skin, no source");
+    MINIMUM_WIND(0.15, 0.05, 0.3, "m/s", "engineering estimate, no source: drift of calm nights");
 
     private final double nominal;
     private final double low;

@@ -20,12 +20,15 @@ import longnight.outdoors.law.WindProfile;
  *
  * <ul>
  *   <li>Vapour is carried over from the record and held at or below saturation at the site.
+ *   <li>Behind shelter the air is never less turbulent than the nominal value: lee wakes are rough (engineering estimate, no
+ *       source).
  *   <li>Pressure is the record's. Where it is unknown it is the standard one for the site's altitude; where the record's mean
  *       is more than 4 % away from that, the record belongs to another altitude, and its ups and downs are kept around the
  *       site's standard pressure.
  *   <li>A recorded long-wave radiation sets the emissivity of the sky relative to the record's air; otherwise Prata 1996 with
  *       the cloud of Unsworth and Monteith 1975.
- *   <li>The ground surface lies below the air by the depression of a snow surface under the same sky, times the ground's own
+ *   <li>The ground surface lies below the air by the depression of a snow surface under the same sky, over the site's ground
+ *       temperature, times the ground's own
  *       share, at most {@link OutdoorParameter#GROUND_DEPRESSION_LIMIT}. It is never above air temperature.
  *   <li>Unknown ground temperature: under snow the mean air of the record, within -20 and 0 degC; elsewhere the same within
  *       -10 and 15 degC (engineering estimate, no source: what lies below a night's surface lags behind days and weeks).
@@ -39,8 +42,8 @@ public final class SiteClimate implements Surroundings {
     /** Snow of 0.2 m and 0.2 W/(m K) between surface and depth [W/(m2 K)]: engineering estimate, no source. */
     private static final double SNOW_CONDUCTANCE = 1;
 
-    /** Roughness of the surface itself, whatever stands around it [m], at most: engineering estimate, no source. */
-    private static final double SURFACE_ROUGHNESS = 0.1;
+    /** Roughness of the snow surface itself, whatever stands around it [m], textbook. */
+    private static final double SURFACE_ROUGHNESS = 0.001;
 
     private final double[] time;
     private final double[] air;
@@ -74,7 +77,9 @@ public final class SiteClimate implements Surroundings {
         sky = new double[n];
         groundSurface = new double[n];
         leastWind = parameters.get(OutdoorParameter.MINIMUM_WIND);
-        turbulence = parameters.get(OutdoorParameter.TURBULENCE);
+        turbulence = site.shelter() < 1
+                ? Math.max(OutdoorParameter.TURBULENCE.nominal(), parameters.get(OutdoorParameter.TURBULENCE))
+                : parameters.get(OutdoorParameter.TURBULENCE);
         ground = scaled(site.ground(), parameters.get(OutdoorParameter.SNOW_CONDUCTIVITY_FACTOR));
         groundDeep = deep(site);
         for (BodySegment segment : BodySegment.values()) {
@@ -89,7 +94,6 @@ public final class SiteClimate implements Surroundings {
         double groundShare = posture.isLying() ? 0.25 : 0.5;
         double skyShare = site.skyGap() * (posture.isLying() ? 0.5 * (level + upright) : upright);
         double wind2Factor = site.shelter() * WindProfile.factor(SnowSurface.HEIGHT, site.roughnessLength());
-        double roughness = Math.min(site.roughnessLength(), SURFACE_ROUGHNESS);
         double limit = parameters.get(OutdoorParameter.GROUND_DEPRESSION_LIMIT);
         double skyOffset = parameters.get(OutdoorParameter.SKY_TEMPERATURE_OFFSET);
         for (int i = 0; i < n; i++) {
@@ -106,10 +110,10 @@ public final class SiteClimate implements Surroundings {
                     here,
                     incoming,
                     Math.max(leastWind, wind10[i] * wind2Factor),
-                    roughness,
+                    SURFACE_ROUGHNESS,
                     pressure[i],
                     SNOW_CONDUCTANCE,
-                    here);
+                    Temperature.kelvin(groundDeep));
             double depression = ground.depressionShare() * Math.min(limit, Math.max(0, here - snow));
             double surface = here - depression;
             if (ground.snow()) {

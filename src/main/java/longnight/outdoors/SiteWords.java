@@ -31,7 +31,16 @@ public final class SiteWords {
             double skyGap,
             double horizonAngle,
             double temperatureOffset,
-            String source) {}
+            String source) {
+
+        /**
+         * Roughness [m] with this ground: snow buries grass, not trees (Davenport-Wieringa: snow-covered fields 0.005).
+         * With the grass value the wind at a sitter's height would be taken a quarter too low.
+         */
+        public double roughnessOn(Ground ground) {
+            return ground.snow() && roughnessLength <= 0.03 ? Math.min(roughnessLength, 0.005) : roughnessLength;
+        }
+    }
 
     /**
      * A kind of ground.

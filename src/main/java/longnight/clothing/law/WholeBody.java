@@ -26,12 +26,10 @@ public final class WholeBody {
         return intrinsic + STILL_AIR / areaFactor(intrinsic);
     }
 
-    /** Intrinsic insulation of an outfit from the sum of its pieces' effective values [m2 K/W], Olesen (1985). */
-    public static double outfit(double sumOfEffective) {
-        return sumOfEffective;
-    }
-
-    /** The same after McCullough and Jones (1984) [m2 K/W]: 0.161 clo + 0.835 of the sum. */
+    /**
+     * Intrinsic insulation of an outfit from the sum of its pieces' effective values [m2 K/W], McCullough and Jones (1984):
+     * 0.161 clo + 0.835 of the sum. Olesen (1985) takes the plain sum.
+     */
     public static double outfitMcCulloughJones(double sumOfEffective) {
         return 0.161 * CLO + 0.835 * sumOfEffective;
     }

@@ -12,8 +12,11 @@ public final class CylinderFlow {
     private static final double COLDEST = 170;
     private static final double WARMEST = 330;
 
-    /** Per kelvin of film temperature: density over pressure and viscosity [s/(m2 Pa)], then the two terms of Nu times k. */
-    private static final int ROWS = (int) (WARMEST - COLDEST) + 1;
+    /** Rows per kelvin. */
+    private static final int FINENESS = 2;
+
+    /** By film temperature: density over pressure and viscosity [s/(m2 Pa)], then the two terms of Nu times k. */
+    private static final int ROWS = (int) (WARMEST - COLDEST) * FINENESS + 1;
 
     private static final double[] REYNOLDS_FACTOR = new double[ROWS];
     private static final double[] STILL = new double[ROWS];
@@ -21,7 +24,7 @@ public final class CylinderFlow {
 
     static {
         for (int i = 0; i < ROWS; i++) {
-            double t = COLDEST + i;
+            double t = COLDEST + (double) i / FINENESS;
             REYNOLDS_FACTOR[i] = AirProperties.density(t, 1, 0) / AirProperties.viscosity(t);
             STILL[i] = 0.3 * AirProperties.conductivity(t);
             FLOW[i] = AirProperties.conductivity(t) * prandtlTerm(AirProperties.prandtl(t));
@@ -32,7 +35,7 @@ public final class CylinderFlow {
 
     /**
      * Heat transfer coefficient [W/(m2 K)] in a low-turbulence stream, the form for the time loop: properties
-     * interpolated between whole kelvins, roots instead of powers. Within 1e-5 of {@link #forcedExact}.
+     * interpolated between half kelvins, roots instead of powers. Within 1e-5 of {@link #forcedExact}.
      *
      * @param speed    air speed [m/s], 0 or more
      * @param diameter of the cylinder [m]
@@ -40,7 +43,7 @@ public final class CylinderFlow {
      * @param pressure [Pa]
      */
     public static double forced(double speed, double diameter, double film, double pressure) {
-        double x = Math.min(Math.max(film, COLDEST), WARMEST - 1e-9) - COLDEST;
+        double x = Math.min(Math.max(film, COLDEST), WARMEST - 1e-9) * FINENESS - COLDEST * FINENESS;
         int i = (int) x;
         double f = x - i;
         double reynolds =

@@ -6,13 +6,13 @@ public final class NightCourse {
     /** Relaxation time of the engine's own curve [h]: Goudriaan and van Laar 1994 (from memory). */
     public static final double RELAXATION_HOURS = 4;
 
-    private NightCourse() {}
-
     /** Coefficients of Parton and Logan 1981, Agric Meteorol 23:205, for air at 1.5 m. */
     public static final double LAG_AFTER_NOON = 1.86;
 
     public static final double NIGHT_DECAY = 2.20;
     public static final double LAG_AFTER_SUNRISE = -0.17;
+
+    private NightCourse() {}
 
     /**
      * By day, Parton and Logan 1981: half a sine.

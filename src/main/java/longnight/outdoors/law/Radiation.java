@@ -6,6 +6,9 @@ public final class Radiation {
     /** Stefan-Boltzmann constant [W/(m2 K4)], CODATA 2018, exact in the SI. */
     public static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
+    /** Long-wave emissivity of fabric and bare skin [1], 0.95 to 0.98: common practice, no source. */
+    public static final double SURFACE_EMISSIVITY = 0.95;
+
     private Radiation() {}
 
     /**

@@ -1,0 +1,30 @@
+package longnight.scenario;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import longnight.assumption.Guess;
+import longnight.night.Caution;
+
+/** What comes to light while files are read and is no fault: guesses, cautions, and where the model's range ends. */
+final class Findings {
+    final List<Guess> guesses = new ArrayList<>();
+    final List<String> limits = new ArrayList<>();
+    final Set<Caution> cautions = EnumSet.noneOf(Caution.class);
+
+    /** Notes a limit when a value lies outside the range for which the model was made. */
+    void limit(String what, double value, double low, double high, String unit) {
+        if (value < low || value > high) {
+            limits.add(String.format(
+                    java.util.Locale.ROOT,
+                    "%s is %.4g %s, the model was made for %.4g to %.4g %s",
+                    what,
+                    value,
+                    unit,
+                    low,
+                    high,
+                    unit));
+        }
+    }
+}

@@ -1,0 +1,190 @@
+package longnight.scenario;
+
+import java.nio.file.Path;
+import java.util.List;
+import longnight.assumption.Guess;
+import longnight.assumption.ParameterSet;
+import longnight.body.Person;
+import longnight.clothing.Outfit;
+import longnight.night.Caution;
+import longnight.night.NightPlan;
+import longnight.night.Scenario;
+import longnight.outdoors.Chamber;
+import longnight.outdoors.OutdoorParameter;
+import longnight.outdoors.OutdoorState;
+import longnight.outdoors.Site;
+import longnight.outdoors.SiteClimate;
+import longnight.outdoors.Surroundings;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Night files to scenarios. A night file is YAML; its sections person, site, weather and kit may each stand in a file of
+ * their own, named in their place, and a kit names the wardrobe it is taken from. File names count from the file in
+ * which they are written.
+ */
+public final class ScenarioReader {
+    /** Coldest air for which the model was made [degC]: the breath's law ends there. */
+    private static final double COLDEST_AIR = -40;
+
+    private ScenarioReader() {}
+
+    /**
+     * Reads a night file and everything it names.
+     *
+     * @param night the file
+     * @throws InputFault when anything in it is at fault; a question outside the model's range is no fault, but listed in
+     *     {@link Scenario#limits()}
+     */
+    public static Loaded read(Path night) {
+        Value root = YamlFile.read(TextFile.read(night, Place.of(night)));
+        return read(new Section(root, Tables.NIGHT));
+    }
+
+    private static Loaded read(Section night) {
+        Findings findings = new Findings();
+        boolean indoors = night.has("laboratory");
+        for (String key : List.of("site", "weather")) {
+            if (indoors && night.has(key)) {
+                throw night.keyAt(key).fault("\"" + key + "\" beside \"laboratory\"", "write one of them");
+            }
+            if (!indoors && !night.has(key)) {
+                throw night.place().fault("a night without \"" + key + "\"", "write site and weather, or laboratory");
+            }
+        }
+        Person person = PersonReader.read(section(night, "person"), findings);
+        Section plan = section(night, "plan");
+        NightHours hours = hours(plan);
+        @Nullable Section laboratory = indoors ? section(night, "laboratory") : null;
+
+        Outfit outfit;
+        String kitName;
+        if (laboratory != null && LaboratoryReader.dresses(laboratory)) {
+            if (night.has("kit")) {
+                throw night.keyAt("kit").fault("\"kit\" beside the laboratory's clothing", "write one of them");
+            }
+            outfit = LaboratoryReader.clothing(laboratory, findings);
+            kitName = laboratory.has("clothing") ? "laboratory clothing" : "nude";
+        } else if (night.has("kit")) {
+            Section kit = section(night, "kit");
+            outfit = KitReader.read(kit, findings);
+            kitName = kit.text("name");
+        } else {
+            throw night.place()
+                    .fault(
+                            "a night without \"kit\"",
+                            "write what is worn" + (indoors ? ", or clothing or nude in the laboratory" : ""));
+        }
+
+        NightPlan nightPlan = plan(plan, hours, laboratory, findings);
+        Surroundings surroundings;
+        String nightName;
+        if (laboratory != null) {
+            Chamber chamber = LaboratoryReader.chamber(laboratory, hours.duration());
+            surroundings = chamber;
+            nightName = laboratory.textOr("name", "laboratory");
+        } else {
+            Section place = section(night, "site");
+            WeatherReader.Found weather = WeatherReader.read(section(night, "weather"), hours, findings);
+            Site site = SiteReader.read(place, weather.altitude(), findings);
+            surroundings = new SiteClimate(
+                    site, weather.weather(), nightPlan.posture(), ParameterSet.nominal(OutdoorParameter.class));
+            String where = place.textOr("name", "");
+            nightName = where.isEmpty() || weather.name().isEmpty()
+                    ? where + weather.name()
+                    : where + ", " + weather.name();
+            if (nightName.isEmpty()) {
+                nightName = night.text("title");
+            }
+        }
+        findColdest(surroundings, hours.duration(), findings);
+        if (!findings.limits.isEmpty()) {
+            findings.cautions.add(Caution.OUT_OF_RANGE);
+        }
+        Scenario scenario = new Scenario(
+                night.text("title"),
+                nightName,
+                kitName,
+                person,
+                outfit,
+                surroundings,
+                nightPlan,
+                List.copyOf(findings.guesses),
+                List.copyOf(findings.cautions),
+                List.copyOf(findings.limits));
+        return new Loaded(scenario, List.copyOf(findings.cautions));
+    }
+
+    private static NightHours hours(Section plan) {
+        double from = plan.clock("from");
+        if (plan.has("to") == plan.has("duration")) {
+            throw (plan.has("to") ? plan.keyAt("duration") : plan.place())
+                    .fault(
+                            plan.has("to") ? "\"duration\" beside \"to\"" : "a plan without an end",
+                            "write one of \"to: 06:30\" and \"duration: 12 h\"");
+        }
+        if (plan.has("duration")) {
+            return new NightHours(from, plan.quantity("duration"));
+        }
+        double duration = ((plan.clock("to") - from) % NightHours.DAY + NightHours.DAY) % NightHours.DAY;
+        Key key = Tables.PLAN.key("duration");
+        if (!key.allows(duration)) {
+            throw plan.at("to")
+                    .fault(
+                            "a night of " + Math.round(duration / 360) / 10.0 + " h, from " + plan.text("from") + " to "
+                                    + plan.text("to"),
+                            "allowed is " + key.range());
+        }
+        return new NightHours(from, duration);
+    }
+
+    private static NightPlan plan(Section plan, NightHours hours, @Nullable Section laboratory, Findings findings) {
+        boolean rhythm = laboratory == null;
+        if (plan.has("daily-rhythm")) {
+            rhythm = plan.yes("daily-rhythm");
+            if (laboratory == null && !rhythm) {
+                throw plan.at("daily-rhythm")
+                        .fault("\"daily-rhythm\" is \"no\"", "outdoors the body's clock always runs");
+            }
+        } else if (laboratory != null) {
+            findings.guesses.add(Guess.word("plan", "daily rhythm of the body", "no", "usual for a laboratory's day"));
+        }
+        return new NightPlan(
+                hours.from(),
+                hours.duration(),
+                plan.word("posture", longnight.figure.Posture.class),
+                plan.yes("sleep"),
+                rhythm,
+                laboratory == null ? Double.NaN : laboratory.quantityOr("heat", Double.NaN));
+    }
+
+    private static void findColdest(Surroundings surroundings, double duration, Findings findings) {
+        OutdoorState state = new OutdoorState();
+        double coldest = Double.POSITIVE_INFINITY;
+        for (double time = 0; time < duration + 60; time += 60) {
+            surroundings.at(Math.min(time, duration), state);
+            coldest = Math.min(coldest, state.airCelsius);
+        }
+        if (coldest < COLDEST_AIR) {
+            findings.limits.add(String.format(
+                    java.util.Locale.ROOT,
+                    "the air falls to %.1f degC, the model was made for -40 degC and warmer",
+                    coldest));
+        }
+    }
+
+    /** A section that stands in the file, or in a file of its own that is named in its place. */
+    private static Section section(Section owner, String key) {
+        Value value = owner.value(key);
+        Table table = Tables.NIGHT.key(key).innerOf();
+        if (value instanceof Value.Text name && !name.text().isEmpty()) {
+            TextFile file = TextFile.read(beside(name.place().file(), Path.of(name.text())), name.place());
+            return new Section(YamlFile.read(file), table);
+        }
+        return new Section(value, table);
+    }
+
+    /** A path that is written in a file counts from that file's folder. */
+    static Path beside(Path file, Path named) {
+        return file.resolveSibling(named);
+    }
+}

@@ -1,0 +1,263 @@
+package longnight.scenario;
+
+import static longnight.scenario.Key.clock;
+import static longnight.scenario.Key.names;
+import static longnight.scenario.Key.parts;
+import static longnight.scenario.Key.quantity;
+import static longnight.scenario.Key.section;
+import static longnight.scenario.Key.sections;
+import static longnight.scenario.Key.text;
+import static longnight.scenario.Key.word;
+import static longnight.scenario.Key.wordOrSection;
+import static longnight.scenario.Key.yesNo;
+
+import java.util.List;
+import longnight.body.Person;
+import longnight.clothing.Fabric;
+import longnight.clothing.FaceTightness;
+import longnight.clothing.GarmentKind;
+import longnight.clothing.GarmentSpec;
+import longnight.figure.Posture;
+import longnight.figure.Zone;
+import longnight.outdoors.SiteWords;
+import longnight.quantity.Dimension;
+
+/** Every key of every file of ours. A value outside a range given here is impossible, and refused. */
+final class Tables {
+    private static final List<String> PLACE_WORDS =
+            SiteWords.exposures().stream().map(SiteWords.Exposure::word).toList();
+    private static final List<String> GROUND_WORDS =
+            SiteWords.floors().stream().map(floor -> floor.ground().name()).toList();
+
+    static final Table PERSON = Table.of(
+            "a person",
+            text("name", "name shown in results").must(),
+            word("sex", Person.Sex.class, "for the formulas of resting heat and body fat")
+                    .must(),
+            quantity("age", Dimension.AGE, "0 years", "120 years", "age").must(),
+            quantity("height", Dimension.LENGTH, "50 cm", "250 cm", "height without shoes")
+                    .must(),
+            quantity("mass", Dimension.MASS, "10 kg", "300 kg", "mass without clothes")
+                    .must(),
+            quantity("body-fat", Dimension.FRACTION, "4 %", "60 %", "share of fat in the body's mass; else from build"),
+            word("build", PersonReader.Build.class, "how fat for the height and mass; needless beside body-fat"),
+            quantity(
+                    "fitness",
+                    Dimension.OXYGEN_UPTAKE,
+                    "15 mL/kg/min",
+                    "90 mL/kg/min",
+                    "largest oxygen uptake; else from sex, age and mass"),
+            quantity(
+                    "heat-production",
+                    Dimension.FRACTION,
+                    "80 %",
+                    "120 %",
+                    "this person's heat production against the usual: less than 100 % for one who always runs cold"));
+
+    static final Table GROUND = Table.of(
+            "a ground",
+            text("name", "word shown in results").must(),
+            quantity("conductivity", Dimension.CONDUCTIVITY, "0.02 W/mK", "5 W/mK", "thermal conductivity")
+                    .must(),
+            quantity(
+                            "heat-capacity",
+                            Dimension.VOLUMETRIC_HEAT_CAPACITY,
+                            "20 kJ/m3K",
+                            "5000 kJ/m3K",
+                            "heat capacity per volume")
+                    .must(),
+            quantity(
+                            "cooling",
+                            Dimension.FRACTION,
+                            "0 %",
+                            "100 %",
+                            "how far its surface falls below the air on a clear night, as a share of what snow does")
+                    .must(),
+            yesNo("snow", "whether the surface is snow").must());
+
+    static final Table SITE = Table.of(
+            "a site",
+            text("name", "name of the place, shown in results"),
+            word("place", PLACE_WORDS, "kind of place; sets the keys that follow where they are not given"),
+            quantity("altitude", Dimension.LENGTH, "-400 m", "6000 m", "height above the sea"),
+            quantity("roughness", Dimension.LENGTH, "0.0001 m", "2 m", "roughness length of the country around"),
+            quantity("shelter", Dimension.FRACTION, "3 %", "100 %", "share of the wind that the shelter lets through"),
+            quantity("sky", Dimension.FRACTION, "0 %", "100 %", "share of the sky seen through branches or roof"),
+            quantity("horizon", Dimension.ANGLE, "0°", "85°", "height of hills or trees all around"),
+            quantity(
+                    "temperature-offset",
+                    Dimension.TEMPERATURE_DIFFERENCE,
+                    "-15 K",
+                    "15 K",
+                    "air at the place less air of the forecast or record"),
+            quantity(
+                    "ground-temperature",
+                    Dimension.TEMPERATURE,
+                    "-40 °C",
+                    "40 °C",
+                    "of the undisturbed ground; at most 0 °C under snow"),
+            wordOrSection("ground", GROUND_WORDS, GROUND, "what is under the person")
+                    .must());
+
+    static final Table WEATHER_ROW = Table.of(
+            "a row of the weather",
+            clock("time", "clock time").must(),
+            quantity("air", Dimension.TEMPERATURE, "-90 °C", "50 °C", "air temperature in the shade")
+                    .must(),
+            quantity("wind", Dimension.SPEED, "0 m/s", "60 m/s", "mean wind in the open, 10 m above the ground")
+                    .must(),
+            quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "relative humidity over liquid water"),
+            quantity("cloud", Dimension.CLOUD, "0 %", "100 %", "share of the sky covered"),
+            quantity(
+                    "precipitation",
+                    Dimension.PRECIPITATION,
+                    "0 mm/h",
+                    "100 mm/h",
+                    "rain or melted snow from this time on"),
+            quantity("pressure", Dimension.PRESSURE, "450 hPa", "1100 hPa", "pressure at the place, not at sea level"),
+            quantity(
+                    "sky-radiation",
+                    Dimension.HEAT_FLUX,
+                    "50 W/m2",
+                    "600 W/m2",
+                    "long-wave radiation that comes down from the whole sky"));
+
+    static final Table WEATHER = Table.of(
+            "a weather",
+            text("name", "name of the night, shown in results"),
+            sections("table", WEATHER_ROW, "the night row by row"),
+            text("file", "the night row by row, in a CSV file"),
+            text("record", "an hourly record of a year, an EPW file"),
+            text("night", "night of the record: month and day of its evening, or coldest"),
+            quantity("max", Dimension.TEMPERATURE, "-90 °C", "50 °C", "highest temperature of the day before"),
+            quantity("min", Dimension.TEMPERATURE, "-90 °C", "50 °C", "lowest temperature of the night"),
+            clock("sunset", "with max and min"),
+            clock("sunrise", "with max and min"),
+            quantity("wind", Dimension.SPEED, "0 m/s", "60 m/s", "with max and min: mean wind, 10 m above the ground"),
+            quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "with max and min: relative humidity at sunset"),
+            quantity("cloud", Dimension.CLOUD, "0 %", "100 %", "with max and min: share of the sky covered"));
+
+    static final Table PLAN = Table.of(
+            "a plan",
+            clock("from", "when the person settles down").must(),
+            clock("to", "when the person gets up"),
+            quantity("duration", Dimension.TIME, "0.5 h", "20 h", "how long, in place of to"),
+            word("posture", Posture.class, "posture held").must(),
+            yesNo("sleep", "whether the person may sleep").must(),
+            yesNo("daily-rhythm", "whether the body's clock runs; no in laboratory cases only"));
+
+    static final Table GARMENT = Table.of(
+            "a garment",
+            text("id", "short name, used in kits").must(),
+            text("name", "name shown in results"),
+            word("kind", GarmentKind.class, "what it is").must(),
+            quantity("mass", Dimension.MASS, "5 g", "6 kg", "mass of the whole piece")
+                    .must(),
+            text("fill", "batt: mass per area; down: mass of all the down in the piece"),
+            word("fill-type", WardrobeReader.FillType.class, "what it is filled with"),
+            quantity("fill-power", Dimension.FILL_POWER, "350 in3/oz", "1000 in3/oz", "of down"),
+            parts("fill-by-zone", Zone.class, Dimension.AREAL_MASS, "20 g/m2", "600 g/m2", "batt where it differs"),
+            quantity(
+                    "construction",
+                    Dimension.FRACTION,
+                    "30 %",
+                    "100 %",
+                    "share of the down's free warmth that the sewing leaves"),
+            word("fabric", Fabric.class, "cloth, or face cloth of a filled piece"),
+            word("face", FaceTightness.class, "blow through it: nothing, hard, easy"),
+            yesNo("hood", "has a hood, worn up"),
+            parts("coverage", Zone.class, Dimension.FRACTION, "0 %", "100 %", "covered part, as in 0 % to 60 %"),
+            quantity("room", Dimension.LENGTH, "0 mm", "100 mm", "room left under it for what is worn below"),
+            quantity("thickness", Dimension.LENGTH, "0.05 mm", "150 mm", "thickness, lightly loaded"),
+            quantity("resistance", Dimension.THERMAL_RESISTANCE, "0 m2K/W", "3 m2K/W", "of the material, flat"),
+            quantity(
+                    "vapour-resistance",
+                    Dimension.EVAPORATIVE_RESISTANCE,
+                    "0 m2Pa/W",
+                    "100000 m2Pa/W",
+                    "of the material"),
+            quantity("air-permeability", Dimension.AIR_PERMEABILITY, "0 L/m2/s", "5000 L/m2/s", "at 100 Pa"),
+            word("finish", GarmentSpec.Finish.class, "state of the water-repellent finish"),
+            quantity("packed-volume", Dimension.VOLUME, "0.05 L", "60 L", "in its bag"));
+
+    static final Table PAD = Table.of(
+            "a pad",
+            text("id", "short name, used in kits").must(),
+            text("name", "name shown in results"),
+            quantity("mass", Dimension.MASS, "5 g", "5 kg", "mass").must(),
+            quantity("area", Dimension.AREA, "0.02 m2", "2 m2", "area; or length and width"),
+            quantity("length", Dimension.LENGTH, "10 cm", "220 cm", "length"),
+            quantity("width", Dimension.LENGTH, "10 cm", "120 cm", "width"),
+            quantity("resistance", Dimension.THERMAL_RESISTANCE, "0.01 m2K/W", "3 m2K/W", "under the body's weight"),
+            quantity(
+                    "thickness",
+                    Dimension.LENGTH,
+                    "2 mm",
+                    "100 mm",
+                    "of closed-cell foam, when the resistance is unknown"),
+            quantity("heat-capacity", Dimension.AREAL_HEAT_CAPACITY, "0 J/m2K", "20000 J/m2K", "heat capacity"));
+
+    static final Table WARDROBE = Table.of(
+            "a wardrobe",
+            sections("pieces", GARMENT, "the garments").must(),
+            sections("pads", PAD, "what there is to sit or lie on"));
+
+    static final Table KIT = Table.of(
+            "a kit",
+            text("name", "name shown in results").must(),
+            text("wardrobe", "file with the pieces, YAML or CSV").must(),
+            names("worn", "ids of the pieces worn, from the skin outwards").must(),
+            names("pads", "ids of the pads under the body"),
+            yesNo("layered", "yes to wear two outer parkas, or two pairs of boots, over each other"));
+
+    static final Table STEP = Table.of(
+            "a step of the laboratory",
+            quantity("at", Dimension.TIME, "0 h", "20 h", "time from the start").must(),
+            quantity("air", Dimension.TEMPERATURE, "-90 °C", "50 °C", "air temperature")
+                    .must(),
+            quantity("radiant", Dimension.TEMPERATURE, "-90 °C", "50 °C", "of the walls; as the air when missing"),
+            quantity("wind", Dimension.SPEED, "0 m/s", "30 m/s", "air speed at the body")
+                    .must(),
+            quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "relative humidity over liquid water")
+                    .must());
+
+    static final Table LABORATORY = Table.of(
+            "a laboratory",
+            text("name", "name shown in results"),
+            quantity("air", Dimension.TEMPERATURE, "-90 °C", "50 °C", "air temperature, when it stays"),
+            quantity("radiant", Dimension.TEMPERATURE, "-90 °C", "50 °C", "of the walls; as the air when missing"),
+            quantity("wind", Dimension.SPEED, "0 m/s", "30 m/s", "air speed at the body"),
+            quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "relative humidity over liquid water"),
+            sections("steps", STEP, "in place of the four above: a course, straight from step to step"),
+            yesNo("nude", "yes for a person without clothes"),
+            parts(
+                    "clothing",
+                    Zone.class,
+                    Dimension.THERMAL_RESISTANCE,
+                    "0 clo",
+                    "20 clo",
+                    "resistance of what each part wears, without the air film; parts left out are bare"),
+            quantity("moisture-index", Dimension.FRACTION, "5 %", "50 %", "i_m of that clothing"),
+            quantity(
+                    "heat",
+                    Dimension.HEAT_FLUX,
+                    "20 W/m2",
+                    "400 W/m2",
+                    "heat production held, in place of the body's own"));
+
+    static final Table NIGHT = Table.of(
+            "a night",
+            text("title", "what this is about, shown in results").must(),
+            section("person", PERSON, "who").must(),
+            section("site", SITE, "where"),
+            section("weather", WEATHER, "what comes down and blows"),
+            section("plan", PLAN, "what is done").must(),
+            section("kit", KIT, "what is worn"),
+            section("laboratory", LABORATORY, "in place of site and weather"));
+
+    /** The tables that stand for a whole file or a section of one; the others are reached from these. */
+    static final List<Table> ALL = List.of(
+            NIGHT, PERSON, SITE, GROUND, WEATHER, WEATHER_ROW, PLAN, KIT, LABORATORY, STEP, WARDROBE, GARMENT, PAD);
+
+    private Tables() {}
+}
