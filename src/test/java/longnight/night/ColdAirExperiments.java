@@ -16,8 +16,9 @@ import longnight.night.ChamberRun.Phase;
 /**
  * Published experiments in cold air that a dry engine can express, as data. Measured values and set-ups were mostly read in
  * abstracts; build, wind in "still" chambers, walls at air temperature, posture and the part of the body that shorts cover are
- * assumptions. What goals and gates are is said at {@link Quantity}; no band was chosen for this engine. Daytime runs start with an hour at 28 degC in the stated clothes; its end is what changes are counted from and
- * what "rest" means. Night studies start at bedtime.
+ * assumptions; where a source gives a range, "measured" is its middle. No band was chosen for this engine. Daytime runs start
+ * with an hour at 28 degC in the stated clothes; its end is what changes are counted from and what "rest" means. Night studies
+ * start at bedtime.
  */
 final class ColdAirExperiments {
 
