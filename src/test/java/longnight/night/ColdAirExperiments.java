@@ -423,29 +423,27 @@ final class ColdAirExperiments {
                                     .second(-0.45)
                                     .as(Kind.CORE),
                             quantity("share of the night asleep [1]", 0.41, 2).second(0.29),
-                            quantity("cover, total [clo]", NO, 2).second(NO, 2.5, 2.9)),
+                            quantity("cover, total [clo]", NO, 2).second(NO, 2.5, 2.9),
+                            quantity("heat made over warm sleep, other reading: trunk 4 K below bedtime [1]", 1.305, 2),
+                            quantity("share of the night asleep, other reading [1]", 0.41, 2),
+                            quantity("cover, total, other reading [clo]", NO, 2)),
                     v -> {
                         Man man = new Man(75, 1.77, 14, 25);
                         ChamberRun warm = warmNight(v, man);
-                        double low = 1.2;
-                        double high = 5;
-                        for (int i = 0; i < 14; i++) {
-                            double clo = 0.5 * (low + high);
-                            ChamberRun run = coldNight(v, man, clo);
-                            if (run.trunk[420] - warm.trunk[420] < -4) {
-                                low = clo;
-                            } else {
-                                high = clo;
-                            }
-                        }
-                        ChamberRun run = coldNight(v, man, low);
+                        double clo = cover(v, man, warm.trunk[420] - 4);
+                        ChamberRun run = coldNight(v, man, clo);
+                        double more = cover(v, man, warm.trunk[0] - 4);
+                        ChamberRun other = coldNight(v, man, more);
                         return new double[] {
                             mean(run.made, 0, 420) / mean(warm.made, 0, 420),
                             run.foot[420] - warm.foot[420],
                             run.trunk[420] - warm.trunk[420],
                             run.rectal[420] - run.rectal[0],
                             mean(run.sleep, 0, 420),
-                            low
+                            clo,
+                            mean(other.made, 0, 420) / mean(warm.made, 0, 420),
+                            mean(other.sleep, 0, 420),
+                            more
                         };
                     }),
             new Experiment(
@@ -501,10 +499,12 @@ final class ColdAirExperiments {
                                     .as(Kind.SKIN),
                             quantity("mean skin minus foot [K]", NO, 1)
                                     .goal(3, NO)
-                                    .second(3.1)),
+                                    .second(3.1),
+                            quantity("mean skin minus foot, other reading: free to sleep from 22:30 [K]", NO, 1)),
                     v -> {
                         double skin = 0;
                         double foot = 0;
+                        double asleep = 0;
                         for (double air : new double[] {11.2, 3.8, 2.1, -9.0}) {
                             ChamberRun run = day(
                                     v.of(Man.ORDINARY),
@@ -515,8 +515,15 @@ final class ColdAirExperiments {
                                     new Phase(air, 120));
                             skin += run.skin[120] / 4;
                             foot += (run.skin[120] - run.foot[120]) / 4;
+                            ChamberRun dozing = night(
+                                    v.of(Man.ORDINARY),
+                                    Dress.total((33 - air) / 48),
+                                    v.windOr(0.1),
+                                    0.5,
+                                    new Phase(air, 120));
+                            asleep += (dozing.skin[120] - dozing.foot[120]) / 4;
                         }
-                        return new double[] {skin, foot};
+                        return new double[] {skin, foot, asleep};
                     }),
             new Experiment(
                     "Gymnasium shelter night 2019 (2.06 clo in all, 5 degC)",
@@ -554,6 +561,21 @@ final class ColdAirExperiments {
 
     private static ChamberRun coldNight(Variant v, Man man, double clo) {
         return night(v.of(man), Dress.total(clo * WholeBody.CLO), v.windOr(0.1), 0.7, new Phase(0, 420));
+    }
+
+    /** Total cover [clo] under which the trunk skin ends a cold night at a given temperature [degC]. */
+    private static double cover(Variant v, Man man, double trunk) {
+        double low = 1.2;
+        double high = 5;
+        for (int i = 0; i < 14; i++) {
+            double clo = 0.5 * (low + high);
+            if (coldNight(v, man, clo).trunk[420] < trunk) {
+                low = clo;
+            } else {
+                high = clo;
+            }
+        }
+        return low;
     }
 
     /** Skin temperature at which heat made passes 1.15 x rest, and conductances [W/(m2 K)], over five exposures. */
