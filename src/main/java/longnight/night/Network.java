@@ -1,12 +1,15 @@
 package longnight.night;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import longnight.body.Body;
 import longnight.body.law.Breath;
 import longnight.body.law.SkinVapour;
 import longnight.clothing.PatchStack;
+import longnight.clothing.WaterClass;
+import longnight.clothing.law.WetLoft;
 import longnight.clothing.law.WholeBody;
 import longnight.clothing.law.WindRatio;
 import longnight.figure.BodySegment;
@@ -48,6 +51,14 @@ final class Network {
     private static final double CELL_GROWTH = 1.6;
     /** Resistance of bare skin pressed on ground [m2 K/W] (engineering estimate). */
     private static final double BARE_CONTACT = 0.005;
+    /** Heat capacity of the contact face itself, a film of trodden snow or soil [J/(m2 K)] (numerical choice). */
+    private static final double FACE_CAPACITY = 300;
+    /** Water per dry mass below which cloth counts as dry [1] (numerical choice). */
+    private static final double DRY = 1e-4;
+    /** Collapse of air gaps beside soaked thin cloth: fitted to wet over dry insulation of 0.63 to 0.68. */
+    private static final double CLING_LEAST = 0.4;
+
+    private static final double CLING_RANGE = 0.3;
     /** Melt at the snow surface: conductance above 0 degC [W/(m2 K)] and smoothing width [K] (numerical choices). */
     private static final double MELT = 200.0;
 
@@ -82,10 +93,22 @@ final class Network {
     final int[] segmentOf;
 
     final int[] face;
+    private final Chain[] chains;
     private final PatchStack[] stacks;
     private final int[] chainLength;
-    private final double[] staticInner;
+    /** Dry resistance of each cloth node and of the gap inside it [m2 K/W]; ground and pad links [W/K] are fixed. */
+    private final double[] own;
+
+    private final double[] gap;
+    private final double[] ownNow;
+    private final double[] gapNow;
     private final double[] patchVapour;
+    /** Share of the way from environment to outermost node at which the surface lies [1]. */
+    private final double[] surfaceShare;
+    /** Water in the cloth; its heat is held constant between two looks. */
+    final Water water;
+
+    private final boolean wet;
     /** Nodes that are cloth or pad (their store belongs to the clothing), as opposed to ground. */
     final boolean[] isCloth;
 
@@ -104,6 +127,8 @@ final class Network {
 
     final double[] vapourSlope = new double[S];
     final double[] vapourAt = new double[S];
+    /** Latent heat of the vapour that the skin gives to cloth, by segment, constant between two looks [W]. */
+    final double[] skinEvaporation = new double[S];
     /** Share of the outer conductance of each patch that is convection [1]. */
     final double[] airShare;
     /** Share of the heat made that leaves with the breath [1]. */
@@ -122,6 +147,7 @@ final class Network {
             NightPlan plan,
             double outfitResistance,
             double windFactor,
+            boolean wet,
             @Nullable Films films) {
         this.body = body;
         this.surroundings = surroundings;
@@ -133,17 +159,19 @@ final class Network {
         List<PatchStack> sorted = new ArrayList<>(outfit);
         boolean touching = sorted.stream().anyMatch(PatchStack::contact);
         exposedFactor = touching ? 1.0 / (1.0 - posture.contactShare()) : 1.0;
-        sorted.sort(Comparator.comparingInt(Network::chain).reversed());
-        patches = sorted.size();
-        stacks = sorted.toArray(new PatchStack[0]);
+        List<Chain> cut = new ArrayList<>(sorted.stream().map(Chain::new).toList());
+        cut.sort(Comparator.comparingInt(Network::chain).reversed());
+        patches = cut.size();
+        chains = cut.toArray(new Chain[0]);
+        stacks = cut.stream().map(c -> c.stack).toArray(PatchStack[]::new);
         chainLength = new int[patches];
         segmentOf = new int[patches];
         face = new int[patches];
-        int levels = patches == 0 ? 0 : chain(stacks[0]);
+        int levels = patches == 0 ? 0 : chain(chains[0]);
         levelStart = new int[levels + 1];
         levelCount = new int[levels];
         for (int p = 0; p < patches; p++) {
-            chainLength[p] = chain(stacks[p]);
+            chainLength[p] = chain(chains[p]);
             segmentOf[p] = stacks[p].zone().segment().ordinal();
             for (int k = 0; k < chainLength[p]; k++) {
                 levelCount[k]++;
@@ -161,7 +189,11 @@ final class Network {
 
         capacity = new double[nodes];
         inner = new double[nodes];
-        staticInner = new double[nodes];
+        own = new double[nodes];
+        gap = new double[nodes];
+        ownNow = new double[nodes];
+        gapNow = new double[nodes];
+        surfaceShare = new double[patches];
         outer = new double[nodes];
         outerCelsius = new double[nodes];
         isCloth = new boolean[nodes];
@@ -169,18 +201,25 @@ final class Network {
         patchVapour = new double[patches];
         windRatio = new WindRatio[patches];
         System.arraycopy(body.capacities(), 0, capacity, 0, Body.NODES);
+        this.wet = wet;
+        int[] breathing = new int[patches];
+        double[] patchArea = new double[patches];
+        for (int p = 0; p < patches; p++) {
+            breathing[p] = wet && chains[p].breathes() ? chains[p].elements : 0;
+            patchArea[p] = stacks[p].area();
+        }
+        water = new Water(patches, breathing, levelStart, nodes, patchArea);
         for (int p = 0; p < patches; p++) {
             windRatio[p] = new WindRatio(stacks[p].airPermeability(), outfitResistance, windFactor);
             build(p, ground);
         }
+        System.arraycopy(own, 0, ownNow, 0, nodes);
+        System.arraycopy(gap, 0, gapNow, 0, nodes);
     }
 
-    /** Number of nodes over a patch: layers; for contact also pad and ground cells. */
-    private static int chain(PatchStack s) {
-        if (!s.contact()) {
-            return s.layers();
-        }
-        return Math.max(1, s.layers()) + (s.padResistance() > 0 ? 1 : 0) + GROUND_CELLS;
+    /** Number of nodes over a patch: cloth; for contact also pad, contact face and ground cells. */
+    private static int chain(Chain c) {
+        return c.stack.contact() ? c.elements + (c.stack.padResistance() > 0 ? 1 : 0) + 1 + GROUND_CELLS : c.elements;
     }
 
     int node(int patch, int level) {
@@ -188,53 +227,89 @@ final class Network {
     }
 
     private void build(int p, @Nullable Ground ground) {
-        PatchStack s = stacks[p];
+        Chain c = chains[p];
+        PatchStack s = c.stack;
         double area = s.area();
-        int layers = s.layers();
-        for (int k = 0; k < layers; k++) {
+        for (int k = 0; k < c.elements; k++) {
             int i = node(p, k);
-            staticInner[i] = area / s.resistance()[k];
-            double own = k == 0 ? s.heatCapacity()[k] : 0.5 * s.heatCapacity()[k];
-            double above = k + 1 < layers ? 0.5 * s.heatCapacity()[k + 1] : 0.0;
-            capacity[i] = area * (own + above);
+            own[i] = c.resistance[k];
+            gap[i] = c.gap[k];
+            capacity[i] = area * c.heatCapacity[k];
             isCloth[i] = true;
+            water.mass[i] = area * c.mass[k];
+            water.kind[i] = c.kind[k];
+            water.bindingTime[i] = c.bindingTime[k];
         }
         if (!s.contact()) {
-            face[p] = layers == 0 ? SKIN + segmentOf[p] : node(p, layers - 1);
-        } else {
-            int k = layers;
-            if (layers == 0) {
-                int i = node(p, k);
-                staticInner[i] = area / BARE_CONTACT;
-                capacity[i] = area * 100.0;
-                isCloth[i] = true;
-                k++;
+            face[p] = c.elements == 0 ? SKIN + segmentOf[p] : node(p, c.elements - 1);
+            return;
+        }
+        int k = c.elements;
+        if (s.padResistance() > 0) {
+            int i = node(p, k++);
+            own[i] = s.padResistance();
+            capacity[i] = area * s.padHeatCapacity();
+            isCloth[i] = true;
+        }
+        int i = node(p, k++);
+        face[p] = i;
+        own[i] = 0;
+        gap[i] = k == 1 ? BARE_CONTACT : 0;
+        capacity[i] = area * FACE_CAPACITY;
+        isCloth[i] = true;
+        double cell = FIRST_CELL;
+        double half = 0;
+        double conductivity = java.util.Objects.requireNonNull(ground).conductivity();
+        for (int g = 0; g < GROUND_CELLS; g++, k++) {
+            int j = node(p, k);
+            inner[j] = area * conductivity / (half + 0.5 * cell);
+            capacity[j] = area * ground.heatCapacity() * cell;
+            half = 0.5 * cell;
+            if (g == GROUND_CELLS - 1) {
+                outer[j] = area * conductivity / half;
             }
-            if (s.padResistance() > 0) {
-                int i = node(p, k);
-                staticInner[i] = area / s.padResistance();
-                capacity[i] = area * Math.max(200.0, 0.5 * s.padHeatCapacity());
-                capacity[node(p, k - 1)] += area * 0.5 * s.padHeatCapacity();
-                isCloth[i] = true;
-                k++;
+            cell *= CELL_GROWTH;
+        }
+    }
+
+    /** What water leaves of the dry resistances of a patch. */
+    private void wetten(int p) {
+        Chain c = chains[p];
+        for (int k = 0; k < c.elements; k++) {
+            int i = levelStart[k] + p;
+            double dry = water.mass[i];
+            WetLoft loft = c.loft[k];
+            if (loft == null || dry <= 0) {
+                continue;
             }
-            face[p] = node(p, k - 1);
-            double cell = FIRST_CELL;
-            double half = 0;
-            double conductivity = java.util.Objects.requireNonNull(ground).conductivity();
-            for (int g = 0; g < GROUND_CELLS; g++, k++) {
-                int i = node(p, k);
-                staticInner[i] = area * conductivity / (half + 0.5 * cell);
-                capacity[i] = area * ground.heatCapacity() * cell;
-                half = 0.5 * cell;
-                if (g == GROUND_CELLS - 1) {
-                    outer[i] = area * conductivity / half;
+            double liquid = water.liquid[i] / dry;
+            double ice = water.ice[i] / dry;
+            ownNow[i] = liquid + ice < DRY ? own[i] : own[i] * loft.resistance(liquid, ice);
+            if (gap[i] > 0) {
+                double facing = isThin(c, k) ? liquid : 0.0;
+                if (k > 0 && isThin(c, k - 1)) {
+                    facing += water.liquid[levelStart[k - 1] + p] / water.mass[levelStart[k - 1] + p];
                 }
-                cell *= CELL_GROWTH;
+                gapNow[i] = facing < DRY ? gap[i] : gap[i] * WetLoft.cling(facing, CLING_LEAST, CLING_RANGE);
             }
         }
-        for (int k = 0; k < chainLength[p]; k++) {
-            inner[node(p, k)] = staticInner[node(p, k)];
+    }
+
+    private static boolean isThin(Chain c, int k) {
+        WaterClass kind = c.kind[k];
+        return kind != null && kind.isThin();
+    }
+
+    /** Links between the middles of the elements of a patch. */
+    private void link(int p, double ratio) {
+        double area = stacks[p].area();
+        double before = 0;
+        int count = stacks[p].contact() ? chainLength[p] - GROUND_CELLS : chainLength[p];
+        for (int k = 0; k < count; k++) {
+            int i = levelStart[k] + p;
+            double half = 0.5 * ownNow[i];
+            inner[i] = area / (ratio * (before + gapNow[i] + half));
+            before = half;
         }
     }
 
@@ -260,12 +335,19 @@ final class Network {
         for (int p = 0; p < patches; p++) {
             PatchStack stack = stacks[p];
             int s = segmentOf[p];
+            if (wet) {
+                wetten(p);
+            }
             if (stack.contact()) {
+                link(p, 1.0);
                 contactFace(p, stack, y);
                 continue;
             }
             double area = stack.area();
-            double surface = y[face[p]];
+            double surface = outerCelsius[face[p]] + surfaceShare[p] * (y[face[p]] - outerCelsius[face[p]]);
+            if (stack.layers() == 0) {
+                surface = y[face[p]];
+            }
             double convection;
             double radiation;
             if (films != null) {
@@ -293,13 +375,20 @@ final class Network {
                         ? stack.areaGrowth() * (convection + radiation)
                         : stack.areaGrowth() / (STATIC_FILM * ratio);
                 int i = face[p];
-                outer[i] = area * film;
+                double half = 0.5 * ratio * ownNow[i];
+                surfaceShare[p] = 1.0 / (1.0 + film * half);
+                outer[i] = area * film * surfaceShare[p];
                 outerCelsius[i] =
                         (convection * around.airCelsius + radiation * around.radiantCelsius) / (convection + radiation);
+                link(p, ratio);
                 double vapourRatio = WindRatio.vapourFromDry(ratio);
+                if (water.length[p] > 0) {
+                    linkVapour(p, vapourRatio, vapourResistance);
+                    airShare[p] = convection / (convection + radiation);
+                    patchVapour[p] = 0;
+                    continue;
+                }
                 for (int k = 0; k < stack.layers(); k++) {
-                    int j = levelStart[k] + p;
-                    inner[j] = staticInner[j] / ratio;
                     vapourResistance += vapourRatio * stack.vapourResistance()[k];
                 }
             }
@@ -315,6 +404,46 @@ final class Network {
             }
             vapour[s] *= conductance;
             vapourSlope[s] *= conductance;
+        }
+    }
+
+    /** Vapour links between the middles of the elements of a patch; the innermost goes through the skin's own resistance. */
+    private void linkVapour(int p, double ratio, double film) {
+        Chain c = chains[p];
+        double area = stacks[p].area();
+        double before = Water.SKIN / Water.PER_EVAPORATIVE;
+        for (int k = 0; k < c.elements; k++) {
+            int i = levelStart[k] + p;
+            double half = 0.5 * ratio * c.vapour[k];
+            water.inward[i] = area / (Water.PER_EVAPORATIVE * (before + ratio * c.gapVapour[k] + half));
+            before = half;
+        }
+        water.toAir[p] = area / (Water.PER_EVAPORATIVE * (before + film));
+    }
+
+    /** Moves water through one interval, with the surroundings as last linearised. */
+    void moveWater(double duration, double[] y) {
+        Arrays.fill(skinEvaporation, 0.0);
+        if (!wet) {
+            return;
+        }
+        for (int p = 0; p < patches; p++) {
+            if (water.length[p] == 0) {
+                continue;
+            }
+            double skin = y[SKIN + segmentOf[p]];
+            water.advance(
+                    p,
+                    duration,
+                    y,
+                    skin,
+                    SkinVapour.saturation(skin),
+                    around.vapourPressure,
+                    inner,
+                    outer,
+                    outerCelsius,
+                    capacity);
+            skinEvaporation[segmentOf[p]] += Water.LATENT * water.fromSkin[p];
         }
     }
 
@@ -354,15 +483,17 @@ final class Network {
             rate[SKIN + s] -= bareAir[s] * (t - around.airCelsius)
                     + bareRadiation[s] * (t - around.radiantCelsius)
                     + vapour[s]
-                    + vapourSlope[s] * (t - vapourAt[s]);
+                    + vapourSlope[s] * (t - vapourAt[s])
+                    + skinEvaporation[s];
         }
+        double[] source = water.source;
         if (levelCount.length > 0) {
             int start = levelStart[0];
             for (int p = 0; p < patches && p < levelCount[0]; p++) {
                 int i = start + p;
                 double q = inner[i] * (y[SKIN + segmentOf[p]] - y[i]);
                 rate[SKIN + segmentOf[p]] -= q;
-                rate[i] = q - outer[i] * (y[i] - outerCelsius[i]);
+                rate[i] = q - outer[i] * (y[i] - outerCelsius[i]) + source[i];
             }
         }
         for (int k = 1; k < levelCount.length; k++) {
@@ -372,7 +503,8 @@ final class Network {
             for (int p = 0; p < count; p++) {
                 double q = inner[start + p] * (y[below + p] - y[start + p]);
                 rate[below + p] -= q;
-                rate[start + p] = q - outer[start + p] * (y[start + p] - outerCelsius[start + p]);
+                rate[start + p] =
+                        q - outer[start + p] * (y[start + p] - outerCelsius[start + p]) + source[start + p];
             }
         }
         rate[sleep] = (control.sleepTarget - y[sleep]) / SLEEP_TIME;
@@ -403,7 +535,7 @@ final class Network {
             air += toAir;
             radiation += toSurroundings;
             evaporation += asVapour;
-            books.part[s] += toAir + toSurroundings + asVapour;
+            books.part[s] += toAir + toSurroundings + asVapour + skinEvaporation[s] * duration;
         }
         for (int p = 0; p < patches; p++) {
             if (chainLength[p] == 0) {
@@ -417,6 +549,7 @@ final class Network {
                 ground += outer[i] * (integral[i] - outerCelsius[i] * duration)
                         + inner[cell] * (integral[i] - integral[cell]);
             } else {
+                evaporation += Water.LATENT * water.toOutside[p] * duration;
                 air += outer[i] * airShare[p] * (integral[i] - around.airCelsius * duration);
                 radiation += outer[i] * (1.0 - airShare[p]) * (integral[i] - around.radiantCelsius * duration);
             }
@@ -449,8 +582,8 @@ final class Network {
             for (int k = 0; k < chainLength[p]; k++) {
                 int i = node(p, k);
                 if (stacks[p].contact()) {
-                    y[i] = k < stacks[p].layers()
-                            ? skin + (around.airCelsius - skin) * (k + 1.0) / (stacks[p].layers() + 1.0)
+                    y[i] = k < chains[p].elements
+                            ? skin + (around.airCelsius - skin) * (k + 0.5) / chains[p].elements
                             : around.groundDeepCelsius;
                 } else {
                     y[i] = skin + (around.airCelsius - skin) * (k + 1.0) / (chainLength[p] + 1.0);
@@ -464,6 +597,13 @@ final class Network {
                     settle(p, y);
                 }
             }
+        }
+        if (wet) {
+            double[] skinPressure = new double[patches];
+            for (int p = 0; p < patches; p++) {
+                skinPressure[p] = SkinVapour.saturation(y[SKIN + segmentOf[p]]);
+            }
+            water.balance(y, skinPressure, around.vapourPressure);
         }
         double lag = 0;
         double[] area = body.segmentAreas();
@@ -489,9 +629,9 @@ final class Network {
         }
     }
 
-    /** Heat stored in clothing and pad, from 0 degC [J]. */
+    /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */
     double clothingStore(double[] y) {
-        double sum = 0;
+        double sum = water.heat();
         for (int i = Body.NODES; i < nodes; i++) {
             if (isCloth[i]) {
                 sum += capacity[i] * y[i];

@@ -55,10 +55,10 @@ public final class NightEngine {
 
     /** A network at dusk, ready to run; for tests that look inside. */
     Runner start(NumericalSettings settings, Network.@Nullable Films films) {
-        return new Runner(network(films), settings);
+        return new Runner(network(settings.water(), films), settings);
     }
 
-    Network network(Network.@Nullable Films films) {
+    Network network(boolean water, Network.@Nullable Films films) {
         return new Network(
                 body,
                 stacks,
@@ -66,6 +66,7 @@ public final class NightEngine {
                 scenario.plan(),
                 Iso11079.basicFromTotal(staticTotal),
                 choice.clothing().get(ClothingParameter.WIND_RATIO_FACTOR),
+                water,
                 films);
     }
 

@@ -7,6 +7,7 @@ package longnight.night;
  * @param settlingStep   step in the first 20 minutes and after every abrupt change [s]
  * @param boundary       longest time between two linearisations of the surface exchange [s]
  * @param settlingBoundary the same in the first 20 minutes and after every abrupt change [s]
+ * @param water          true to follow water in the clothing; the reference integrator leaves it out
  * @param reference      true for the reference integrator: Dormand-Prince 5(4), the surface exchange evaluated at every stage
  * @param tolerance      error tolerance of the reference integrator, absolute [K] and relative [1]
  */
@@ -15,22 +16,34 @@ public record NumericalSettings(
         double settlingStep,
         double boundary,
         double settlingBoundary,
+        boolean water,
         boolean reference,
         double tolerance) {
 
+    public NumericalSettings {
+        if (water && reference) {
+            throw new IllegalArgumentException("the reference integrator follows no water");
+        }
+    }
+
     /** The default: 60 s, 30 s while settling; surface exchange every five minutes, every minute while settling. */
     public static NumericalSettings standard() {
-        return new NumericalSettings(60, 30, 300, 60, false, 1e-6);
+        return new NumericalSettings(60, 30, 300, 60, true, false, 1e-6);
+    }
+
+    /** The same without water. */
+    public static NumericalSettings dry() {
+        return new NumericalSettings(60, 30, 300, 60, false, false, 1e-6);
     }
 
     /** The reference integrator. */
     public static NumericalSettings referenceIntegrator() {
-        return new NumericalSettings(60, 30, 300, 60, true, 1e-6);
+        return new NumericalSettings(60, 30, 300, 60, false, true, 1e-6);
     }
 
     /** The working integrator with every step and interval divided. */
     public NumericalSettings divided(double by) {
         return new NumericalSettings(
-                step / by, settlingStep / by, boundary / by, settlingBoundary / by, reference, tolerance);
+                step / by, settlingStep / by, boundary / by, settlingBoundary / by, water, reference, tolerance);
     }
 }

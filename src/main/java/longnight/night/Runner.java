@@ -61,6 +61,7 @@ final class Runner {
         public void advance(double from, double to, int steps) {
             double h = (to - from) / steps;
             net.relinearise(0.5 * (from + to), state);
+            net.moveWater(to - from, state);
             step.prepare(h);
             step.clear();
             for (int i = 0; i < steps; i++) {
