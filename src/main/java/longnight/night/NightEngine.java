@@ -69,6 +69,11 @@ public final class NightEngine {
                 films);
     }
 
+    /** The question that this engine answers. */
+    public Scenario scenario() {
+        return scenario;
+    }
+
     /** The compiled body. */
     public Body body() {
         return body;

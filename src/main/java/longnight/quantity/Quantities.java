@@ -80,6 +80,16 @@ public final class Quantities {
         return finite(text, parts.group(1));
     }
 
+    /** Whether the text is a number and nothing else, its unit left out. */
+    public static boolean isBare(String text) {
+        try {
+            number(text);
+            return true;
+        } catch (QuantityFault fault) {
+            return false;
+        }
+    }
+
     /** Whether the text is a quantity of the dimension. */
     public static boolean isA(String text, Dimension dimension) {
         try {

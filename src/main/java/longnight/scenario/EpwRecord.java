@@ -156,10 +156,10 @@ final class EpwRecord {
                 }
                 int missing = firstMissing(d, hours);
                 if (missing >= 0) {
-                    throw rowPlace(missing)
+                    Field field = missingField(missing);
+                    throw place(missing, field)
                             .fault(
-                                    "a gap in the record: no value of the " + missingField(missing).label
-                                            + " in this row",
+                                    "a gap in the record: no value of the " + field.label + " in this row",
                                     "choose a night without gaps");
                 }
                 return build(d, hours, new ArrayList<>());
@@ -422,6 +422,11 @@ final class EpwRecord {
             at = line.indexOf(',', at) + 1;
         }
         return line.codePointCount(0, at) + 1;
+    }
+
+    private Place place(int i, Field field) {
+        String line = file.text().lines().skip(HEADER + i).findFirst().orElseThrow();
+        return at(HEADER + 1 + i, column(line, field.index));
     }
 
     private Place rowPlace(int i) {

@@ -1,5 +1,7 @@
 package longnight.scenario;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,15 +18,15 @@ final class Findings {
     /** Notes a limit when a value lies outside the range for which the model was made. */
     void limit(String what, double value, double low, double high, String unit) {
         if (value < low || value > high) {
-            limits.add(String.format(
-                    java.util.Locale.ROOT,
-                    "%s is %.4g %s, the model was made for %.4g to %.4g %s",
-                    what,
-                    value,
-                    unit,
-                    low,
-                    high,
-                    unit));
+            limits.add("%s is %s %s, the model was made for %s to %s %s"
+                    .formatted(what, plain(value), unit, plain(low), plain(high), unit));
         }
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

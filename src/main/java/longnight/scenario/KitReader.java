@@ -1,6 +1,5 @@
 package longnight.scenario;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -50,9 +49,7 @@ final class KitReader {
     private KitReader() {}
 
     static Outfit.Kit read(Section section, Findings findings) {
-        Place named = section.at("wardrobe");
-        Path path = ScenarioReader.beside(named.file(), Path.of(section.text("wardrobe")));
-        Wardrobe wardrobe = WardrobeReader.read(TextFile.read(path, named));
+        Wardrobe wardrobe = WardrobeReader.read(TextFile.read(section.written("wardrobe")));
         List<Value.Text> names = section.names("worn");
         if (names.isEmpty()) {
             throw section.at("worn").fault("a kit without pieces", "name at least one piece");

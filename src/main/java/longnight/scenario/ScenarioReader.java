@@ -177,14 +177,8 @@ public final class ScenarioReader {
         Value value = owner.value(key);
         Table table = Tables.NIGHT.key(key).innerOf();
         if (value instanceof Value.Text name && !name.text().isEmpty()) {
-            TextFile file = TextFile.read(beside(name.place().file(), Path.of(name.text())), name.place());
-            return new Section(YamlFile.read(file), table);
+            return new Section(YamlFile.read(TextFile.read(name)), table);
         }
         return new Section(value, table);
-    }
-
-    /** A path that is written in a file counts from that file's folder. */
-    static Path beside(Path file, Path named) {
-        return file.resolveSibling(named);
     }
 }

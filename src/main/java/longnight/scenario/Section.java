@@ -12,6 +12,7 @@ import longnight.quantity.Dimension;
 import longnight.quantity.Quantities;
 import longnight.quantity.QuantityFault;
 import longnight.quantity.Spelling;
+import longnight.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** A section of a file, read by its table of keys. Knows no physics; every refusal names the place. */
@@ -53,9 +54,7 @@ final class Section {
         }
         for (Key key : table.keys()) {
             if (key.required() && !has(key.name())) {
-                throw place.fault(
-                        table.name() + " without \"" + key.name() + "\"",
-                        "write \"" + key.name() + ": " + example(key) + "\"");
+                throw place.fault(table.name() + " without \"" + key.name() + "\"", advice(key));
             }
         }
     }
@@ -88,9 +87,7 @@ final class Section {
         table.key(name);
         Value.@Nullable Entry entry = entries.get(name);
         if (entry == null) {
-            throw place.fault(
-                    table.name() + " without \"" + name + "\"",
-                    "write \"" + name + ": " + example(table.key(name)) + "\"");
+            throw place.fault(table.name() + " without \"" + name + "\"", advice(table.key(name)));
         }
         return entry.value();
     }
@@ -231,24 +228,40 @@ final class Section {
     Value.Text written(String name) {
         Value value = value(name);
         if (!(value instanceof Value.Text text)) {
-            throw value.place()
-                    .fault(
-                            value.shape() + " for \"" + name + "\"",
-                            "write \"" + name + ": " + example(table.key(name)) + "\"");
+            throw value.place().fault(value.shape() + " for \"" + name + "\"", advice(table.key(name)));
         }
         if (text.text().isEmpty()) {
-            throw keyAt(name)
-                    .fault("\"" + name + "\" has no value", "write \"" + name + ": " + example(table.key(name)) + "\"");
+            throw keyAt(name).fault("\"" + name + "\" has no value", advice(table.key(name)));
         }
         return text;
     }
 
     private static double quantity(Value.Text text, Key key) {
-        double value = parse(text, key.name(), key.dimensionOf());
+        double value;
+        try {
+            value = parse(text, key.name(), key.dimensionOf());
+        } catch (InputFault fault) {
+            String likely = likely(text, key);
+            throw likely.isEmpty() ? fault : text.place().fault(fault.found(), fault.allowed(), likely);
+        }
         if (!key.allows(value)) {
             throw text.place().fault("\"" + key.name() + "\" is \"" + shown(text) + "\"", "allowed is " + key.range());
         }
         return value;
+    }
+
+    /** What a number without a unit can mean, if it is to lie in the key's range; empty for other faults. */
+    private static String likely(Value.Text text, Key key) {
+        if (!text.unit().isEmpty() || !Quantities.isBare(text.text())) {
+            return "";
+        }
+        double number = Quantities.number(text.text());
+        return Unit.of(key.dimensionOf()).stream()
+                .filter(unit -> key.allows(unit.toEngine(number)))
+                .map(unit -> "\"" + text.text() + " " + unit.label() + "\"")
+                .reduce((a, b) -> a + " or " + b)
+                .map(readings -> "did you mean " + readings + "?")
+                .orElse("");
     }
 
     private static double parse(Value.Text text, String name, Dimension dimension) {
@@ -280,13 +293,15 @@ final class Section {
         return table.name() + " has the keys " + String.join(", ", table.names());
     }
 
-    private static String example(Key key) {
+    /** What to write for a key: "write \"mass\" from 10 kg to 300 kg". */
+    private static String advice(Key key) {
+        String name = "write \"" + key.name() + "\"";
         return switch (key.form()) {
-            case QUANTITY -> key.dimensionOf().example();
-            case WORD, YES_NO, WORD_OR_SECTION -> key.words().get(0);
-            case CLOCK -> "18:00";
-            case NAMES -> "[first-name, second-name]";
-            case TEXT, SECTION, SECTIONS, PARTS -> "...";
+            case QUANTITY -> name + " " + key.range();
+            case WORD, YES_NO, WORD_OR_SECTION -> name + ", one of " + String.join(", ", key.words());
+            case CLOCK -> "write \"" + key.name() + ": 18:00\" or another clock time";
+            case NAMES -> "write \"" + key.name() + ": [first-name, second-name]\"";
+            case TEXT, SECTION, SECTIONS, PARTS -> name + ": " + key.about();
         };
     }
 }

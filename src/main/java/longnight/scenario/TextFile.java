@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,6 +56,15 @@ record TextFile(Path path, String text) {
             throw new UncheckedIOException("cannot read " + path, fault);
         }
         return new TextFile(path, decoded(path, bytes));
+    }
+
+    /** Reads the file whose name was written in another; the name counts from that one's folder. */
+    static TextFile read(Value.Text name) {
+        try {
+            return read(name.place().file().resolveSibling(name.text()), name.place());
+        } catch (InvalidPathException fault) {
+            throw name.place().fault("\"" + name.text() + "\" is no file's name", "name a file");
+        }
     }
 
     private static String decoded(Path path, byte[] bytes) {

@@ -1,6 +1,5 @@
 package longnight.scenario;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import longnight.air.SaturationVapour;
@@ -78,8 +77,7 @@ final class WeatherReader {
     }
 
     private TextFile file(String key) {
-        Place named = section.at(key);
-        return TextFile.read(ScenarioReader.beside(named.file(), Path.of(section.text(key))), named);
+        return TextFile.read(section.written(key));
     }
 
     private Weather fromRows(List<Section> rows, Place table) {

@@ -47,6 +47,7 @@ final class YamlFile {
                 .setUseMarks(true)
                 .setCodePointLimit(LONGEST)
                 .setMaxAliasesForCollections(0)
+                .setAllowNonScalarKeys(true) // refused by us, with the place
                 .build();
         if (file.text().length() > LONGEST) {
             throw new Place(file.path(), 1, 1).fault("the file has more than a million characters", "write less");
@@ -113,8 +114,12 @@ final class YamlFile {
             return place.fault("a tab", "indent with blanks");
         }
         String problem = fault.getProblem().strip();
-        return place.fault(
-                "the file breaks off its form here: " + problem, "write \"key: value\", indented with blanks");
+        String began = fault.getContextMark()
+                .map(context -> context.getLine() + 1)
+                .filter(line -> line != place.line())
+                .map(line -> ", in what began in line " + line)
+                .orElse("");
+        return place.fault("no YAML from here on: " + problem + began, "write \"key: value\", indented with blanks");
     }
 
     private boolean tabAt(Place place) {
