@@ -2,10 +2,12 @@ package longnight.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import longnight.assumption.Guess;
 import longnight.assumption.ParameterSet;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
+import longnight.figure.Posture;
 import longnight.night.Caution;
 import longnight.night.NightPlan;
 import longnight.night.Scenario;
@@ -151,7 +153,7 @@ public final class ScenarioReader {
         return new NightPlan(
                 hours.from(),
                 hours.duration(),
-                plan.word("posture", longnight.figure.Posture.class),
+                plan.word("posture", Posture.class),
                 plan.yes("sleep"),
                 rhythm,
                 laboratory == null ? Double.NaN : laboratory.quantityOr("heat", Double.NaN));
@@ -166,9 +168,7 @@ public final class ScenarioReader {
         }
         if (coldest < COLDEST_AIR) {
             findings.limits.add(String.format(
-                    java.util.Locale.ROOT,
-                    "the air falls to %.1f degC, the model was made for -40 degC and warmer",
-                    coldest));
+                    Locale.ROOT, "the air falls to %.1f degC, the model was made for -40 degC and warmer", coldest));
         }
     }
 

@@ -579,9 +579,9 @@ class BadInputTest {
                 bad(
                         "no file's name",
                         NIGHT,
-                        "wardrobe: wardrobe.yaml",
-                        "wardrobe: \"ward\\0robe\"",
-                        "night.yaml:24:13: \"ward robe\" is no file's name; name a file"),
+                        "plan: {from: 18:00, to: 06:00, posture: lying-curled, sleep: yes}",
+                        "plan: \"ward\\0robe\"",
+                        "night.yaml:9:7: \"ward robe\" is no file's name; name a file"),
                 bad(
                         "path through a file",
                         NIGHT,
@@ -715,13 +715,15 @@ class BadInputTest {
         assertThat(message()).isEqualTo("night.yaml:1:1: the file has more than a million characters; write less");
     }
 
-    /** A quoted text may hold anything, the message stays one line. */
+    /** What is written goes into results and messages; neither may steer a terminal. */
     @Test
-    void whatIsQuotedDoesNotSteerTheTerminal() throws IOException {
-        change(NIGHT, "mass: 65 kg", "mass: \"6\\e[31m\\n5 kg\"");
+    void nothingSteersTheTerminal() throws IOException {
+        change(NIGHT, "title: a test night", "title: \"a test\\e[31m night\"");
         assertThat(message())
-                .startsWith("night.yaml:7:9: \"mass\": \"6 [31m 5 kg\"")
-                .doesNotContain("\n", "\u001b");
+                .isEqualTo("night.yaml:1:8: a text with a control character or over several lines;"
+                        + " write plain text in one line");
+        change(NIGHT, "title: \"a test\\e[31m night\"", "\"ti\\e[31m\\ntle\": a test night");
+        assertThat(message()).startsWith("night.yaml:1:1: unknown key \"ti [31m tle\"");
     }
 
     // --- beyond the model, but not at fault ---
