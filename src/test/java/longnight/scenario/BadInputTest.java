@@ -743,12 +743,20 @@ class BadInputTest {
     void airBelowForty() throws IOException {
         change(NIGHT, "air: -7 °C", "air: -43 °C");
         assertThat(read().scenario().limits())
-                .containsExactly("the air falls to -43.0 degC, the model was made for -40 degC and warmer");
+                .containsExactly("coldest air of the night is -43 degC, the model was made for -40 to 32 degC");
         change(NIGHT, "air: -43 °C", "air: -38 °C");
         assertThat(read().scenario().limits()).isEmpty();
         change(NIGHT, "ground: snow", "ground: snow\n  temperature-offset: -3 K");
         assertThat(read().scenario().limits())
-                .containsExactly("the air falls to -41.0 degC, the model was made for -40 degC and warmer");
+                .containsExactly("coldest air of the night is -41 degC, the model was made for -40 to 32 degC");
+    }
+
+    /** Heat is no business of a model of cold: without sweat it would call a deadly night easy. */
+    @Test
+    void hotAir() throws IOException {
+        change(NIGHT, "air: -7 °C", "air: 43 °C");
+        assertThat(read().scenario().limits())
+                .containsExactly("warmest air of the night is 43 degC, the model was made for -40 to 32 degC");
     }
 
     /** Cold before the night begins is nobody's business. */
