@@ -3,6 +3,11 @@ package longnight.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import longnight.night.NightEngine;
+import longnight.report.Prose;
+import longnight.report.UnwritableException;
+import longnight.scenario.InputFault;
+import longnight.scenario.ScenarioReader;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,14 +57,19 @@ public final class Main implements Runnable {
     }
 
     static CommandLine commandLine() {
+        return commandLine(new NightCommand(file -> ScenarioReader.read(file).scenario(), NightEngine::run));
+    }
+
+    static CommandLine commandLine(NightCommand night) {
         return new CommandLine(new Main())
+                .addSubcommand(night)
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what you want to know: a command is missing.");
+        throw new ParameterException(spec.commandLine(), Prose.text("fault.missing-command"));
     }
 
     private static int explain(Exception fault, CommandLine commandLine, ParseResult parsed) {
@@ -68,21 +78,23 @@ public final class Main implements Runnable {
         if (code == ExitCode.OUR_FAULT) {
             return report(fault, err);
         }
-        err.println("longnight: " + messageOf(fault));
+        // A fault of input begins with its place, so that editors and terminals can jump there.
+        err.println(fault instanceof InputFault ? messageOf(fault) : "longnight: " + messageOf(fault));
         err.flush();
         return code;
     }
 
     private static int report(Throwable fault, PrintWriter err) {
         fault.printStackTrace(err);
-        err.println("longnight: this is our fault, not yours. Please report it, with the lines above,"
-                + " the command and the input files.");
+        err.println(Prose.text("fault.ours"));
         err.flush();
         return ExitCode.OUR_FAULT;
     }
 
     private static int exitCodeOf(Throwable fault) {
-        if (fault instanceof ParameterException) {
+        if (fault instanceof ParameterException
+                || fault instanceof InputFault
+                || fault instanceof UnwritableException) {
             return ExitCode.BAD_INPUT;
         }
         if (fault instanceof IOException || fault instanceof UncheckedIOException) {

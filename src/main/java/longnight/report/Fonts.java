@@ -46,9 +46,9 @@ public final class Fonts {
         return fonts().plain.deriveFont(size);
     }
 
-    /** The heading face at a size in points. */
+    /** The heading face at a size in points. It says that it is bold, so that a drawing in text form can say so too. */
     public static Font bold(float size) {
-        return fonts().bold.deriveFont(size);
+        return fonts().bold.deriveFont(Font.BOLD, size);
     }
 
     private static synchronized Fonts fonts() {

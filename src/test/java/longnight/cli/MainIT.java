@@ -16,6 +16,8 @@ class MainIT {
     private static final Path JAR = Path.of(System.getProperty("longnight.jar"));
     private static final Path LAUNCHER = Path.of(System.getProperty("longnight.launcher"));
 
+    private static final Path NIGHT = Path.of("scenarios", "first-night.yaml").toAbsolutePath();
+
     @TempDir
     Path folder;
 
@@ -49,6 +51,38 @@ class MainIT {
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains("--moonlight");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void a_shipped_night_runs_from_file_to_charts() throws Exception {
+        Run run = run(LAUNCHER.toString(), "night", NIGHT.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("On paper this kit", "Caution:", "Guessed", "In first-night-out:");
+        for (String name : new String[] {
+            "core-heat-deficit.png",
+            "core-heat-deficit.svg",
+            "where-the-heat-goes.png",
+            "where-the-heat-goes.svg",
+            "hours.csv",
+            "night.json",
+            "notes.txt"
+        }) {
+            assertThat(folder.resolve("first-night-out").resolve(name)).isNotEmptyFile();
+        }
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void a_fault_of_input_begins_with_its_place_and_leaves_nothing_behind() throws Exception {
+        Path night = folder.resolve("bad.yaml");
+        Files.writeString(night, "title: bad\nmoon: full\n");
+        Run run = run(LAUNCHER.toString(), "night", "bad.yaml");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("bad.yaml:2:1: ").hasLineCount(1);
+        assertThat(folder.resolve("bad-out")).doesNotExist();
     }
 
     private Run run(String... command) throws IOException, InterruptedException {

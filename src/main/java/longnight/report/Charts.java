@@ -1,0 +1,582 @@
+package longnight.report;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Paint;
+import java.awt.Stroke;
+import java.awt.geom.Rectangle2D;
+import java.text.FieldPosition;
+import java.text.NumberFormat;
+import java.text.ParsePosition;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
+import longnight.figure.BodySegment;
+import longnight.night.HourRow;
+import longnight.night.Ledger;
+import longnight.night.NightResult;
+import longnight.night.Trace;
+import longnight.night.Way;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYPolygonAnnotation;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.AxisLocation;
+import org.jfree.chart.axis.AxisSpace;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.labels.CategoryItemLabelGenerator;
+import org.jfree.chart.labels.ItemLabelAnchor;
+import org.jfree.chart.labels.ItemLabelPosition;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.Plot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.category.CategoryDataset;
+import org.jfree.data.category.DefaultCategoryDataset;
+import org.jfree.data.xy.DefaultXYDataset;
+
+/**
+ * The two pictures of a night. Each can be read without colour (lines differ in dash and weight, areas in lightness, and
+ * everything carries its name), and each carries verdict and cautions inside it, because pictures travel alone.
+ */
+final class Charts {
+    /** File name of the first chart, without ending. */
+    static final String DEFICIT = "core-heat-deficit";
+
+    /** File name of the second chart, without ending. */
+    static final String HEAT = "where-the-heat-goes";
+
+    private static final Color NIGHT = new Color(0x16324F);
+    private static final Color DUSK = new Color(0x7FA3BD);
+    private static final Color EMBER = new Color(0xF4D58D);
+    private static final Color BAND = new Color(0xC9C5B8);
+    private static final Color STRETCHED = new Color(0xEBE8DF);
+    private static final Color GRID = new Color(0xD8D5CA);
+
+    private static final Stroke SOLID = new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+    private static final Stroke DASHED =
+            new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {22, 12}, 0);
+    private static final Stroke DOTTED =
+            new BasicStroke(5, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 8}, 0);
+    private static final Stroke THIN = new BasicStroke(2);
+
+    /** Below this core temperature the model is stretched [degC]; design decision of the verdict. */
+    private static final double STRETCHED_BELOW = 34;
+
+    /** Room for the figures beside a time plot, for the names beside bars [px]; share of a bar plot kept for its labels. */
+    private static final double AXIS_SPACE = 110;
+
+    private static final double NAME_SPACE = 380;
+    private static final double LABEL_SHARE = 0.46;
+
+    /** No more points than this along a curve; the trace is much finer than a pixel. */
+    private static final int POINTS = 180;
+
+    private Charts() {}
+
+    /** One picture, twice. */
+    record Picture(byte[] png, byte[] svg) {}
+
+    static Picture coreHeatDeficit(NightResult result) {
+        return picture(result, "chart.deficit.title", Charts::coreHeatDeficit);
+    }
+
+    static Picture whereTheHeatGoes(NightResult result) {
+        return picture(result, "chart.heat.title", Charts::whereTheHeatGoes);
+    }
+
+    private static void coreHeatDeficit(NightResult result, Sheet sheet) {
+        sheet.text(Prose.text("chart.deficit.upper"), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 560, deficitPlot(result));
+        sheet.key(Prose.text("chart.deficit.band"), Fonts.plain(Sheet.TEXT), BAND);
+        if (!Double.isNaN(firstBelow(result.trace()))) {
+            sheet.key(Prose.text("chart.extrapolated"), Fonts.plain(Sheet.TEXT), STRETCHED);
+        }
+        sheet.space(20);
+        sheet.text(Prose.text("chart.deficit.lower"), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 520, billPlot(result));
+        HourRow last = Wording.lastHour(result);
+        key(sheet, "chart.deficit.heat", last.paidByHeatMade(), EMBER);
+        key(sheet, "chart.deficit.shell", last.paidByShell(), DUSK);
+        key(sheet, "chart.deficit.core", last.paidByCore(), NIGHT);
+        sheet.text(
+                Prose.text("chart.deficit.bill", Figures.kilojoules(result.shortfallHeat())), Fonts.plain(Sheet.TEXT));
+        if (anyNegativePayer(result.trace())) {
+            sheet.text(Prose.text("chart.deficit.below"), Fonts.plain(Sheet.TEXT));
+        }
+    }
+
+    private static void whereTheHeatGoes(NightResult result, Sheet sheet) {
+        Ledger ledger = result.ledger();
+        double duration = Wording.end(result);
+        double lost = Arrays.stream(ledger.lostByWay()).sum();
+        sheet.text(
+                Prose.text(
+                        "chart.heat.sum",
+                        Figures.whole(lost / duration),
+                        Figures.whole(ledger.made() / duration),
+                        Figures.whole(ledger.rest() / duration)),
+                Fonts.plain(Sheet.TEXT));
+        sheet.space(20);
+
+        List<Bar> ways = new ArrayList<>();
+        for (Way way : Way.values()) {
+            ways.add(new Bar(Prose.text("way." + way.name()), ledger.lostByWay()[way.ordinal()] / duration));
+        }
+        ways.sort(Comparator.comparingDouble(Bar::watts).reversed());
+        List<Bar> parts = new ArrayList<>();
+        for (BodySegment part : BodySegment.values()) {
+            parts.add(new Bar(Prose.text("part." + part.name()), ledger.lostByPart()[part.ordinal()] / duration));
+        }
+        parts.add(new Bar(Prose.text("way.BREATH"), ledger.breath() / duration));
+
+        bars(sheet, "chart.heat.ways", ways, lost / duration);
+        sheet.space(20);
+        bars(sheet, "chart.heat.parts", parts, lost / duration);
+        if (ways.stream().anyMatch(bar -> bar.watts() < -0.5)) {
+            sheet.text(Prose.text("chart.heat.negative"), Fonts.plain(Sheet.TEXT));
+        }
+    }
+
+    private record Bar(String name, double watts) {}
+
+    // --- The sheet around the plots ---
+
+    /** Verdict above, cautions below, and what there is to draw between them. */
+    private static Picture picture(NightResult result, String titleKey, BiConsumer<NightResult, Sheet> content) {
+        Fonts.install();
+        String title = Prose.text(titleKey);
+        List<String> cautions =
+                result.cautions().stream().map(Wording::shortText).toList();
+        Sheet sheet = new Sheet();
+        sheet.text(title, Fonts.plain(Sheet.HEADING));
+        sheet.space(6);
+        sheet.text(Wording.verdict(result), Fonts.bold(Sheet.TITLE));
+        sheet.space(6);
+        String atRisk = Wording.atRisk(result);
+        if (!atRisk.isEmpty()) {
+            sheet.text(atRisk, Fonts.bold(Sheet.TEXT));
+        }
+        sheet.text(Wording.who(result), Fonts.plain(Sheet.TEXT));
+        sheet.space(24);
+        if (Wording.hasRun(result)) {
+            content.accept(result, sheet);
+            sheet.space(24);
+        }
+        sheet.box(Prose.text("caution.heading"), cautions);
+        String description =
+                Prose.text("chart.description", Wording.verdict(result), atRisk, String.join(" ", cautions));
+        return new Picture(sheet.png(), sheet.svg(title + ": " + Wording.who(result), description));
+    }
+
+    private static void key(Sheet sheet, String key, double joules, Color fill) {
+        sheet.key(Prose.text(key, Figures.kilojoules(joules)), Fonts.plain(Sheet.TEXT), fill);
+    }
+
+    // --- Core-heat deficit ---
+
+    private static XYPlot deficitPlot(NightResult result) {
+        Trace trace = thinned(result.trace());
+        double[] time = clockTime(result, trace);
+        double[] deficit = Arrays.stream(trace.coreHeatDeficit())
+                .map(q -> Math.max(0, q) / 1e3)
+                .toArray();
+        double[] at35 = scaled(trace.lineAt35());
+        double[] at32 = scaled(trace.lineAt32());
+        DefaultXYDataset lines = new DefaultXYDataset();
+        lines.addSeries("deficit", new double[][] {time, deficit});
+        lines.addSeries("35", new double[][] {time, at35});
+        lines.addSeries("32", new double[][] {time, at32});
+
+        double top = 1.22 * Math.max(max(at32), max(deficit));
+        XYPlot plot = timePlot(result, 0, top);
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setDrawSeriesLineAsPath(true);
+        look(renderer, 0, Sheet.INK, SOLID);
+        look(renderer, 1, Sheet.INK, DASHED);
+        look(renderer, 2, Sheet.INK, DOTTED);
+        plot.setDataset(lines);
+        plot.setRenderer(renderer);
+
+        IntervalMarker band = new IntervalMarker(0, Figures.DEAD_BAND / 1e3, BAND);
+        band.setAlpha(1);
+        plot.addRangeMarker(band, Layer.BACKGROUND);
+        double first = time[0];
+        double span = time[time.length - 1] - first;
+        double left = first + 0.015 * span;
+        note(plot, Prose.text("chart.deficit.line", "35"), left, at35[0] + 0.012 * top, TextAnchor.BOTTOM_LEFT);
+        note(plot, Prose.text("chart.deficit.line", "32"), left, at32[0] + 0.012 * top, TextAnchor.BOTTOM_LEFT);
+        int last = time.length - 1;
+        double above = max(Arrays.copyOfRange(deficit, last * 3 / 5, last + 1));
+        note(
+                plot,
+                curveName(result),
+                first + 0.985 * span,
+                Math.max(above, Figures.DEAD_BAND / 1e3) + 0.03 * top,
+                TextAnchor.BOTTOM_RIGHT);
+        double from = result.verdict().from();
+        if (!Double.isNaN(from)) {
+            boolean late = from > 0.5 * span;
+            note(
+                    plot,
+                    Prose.text("chart.from", Wording.clock(result, from)),
+                    first + from + (late ? -1 : 1) * 0.01 * span,
+                    0.99 * top,
+                    late ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
+        }
+        return plot;
+    }
+
+    private static String curveName(NightResult result) {
+        String end = Figures.deficit(result.coreHeatDeficitDawn());
+        if (!Double.isNaN(result.stopped())) {
+            return Prose.text("chart.deficit.curve.stopped", end);
+        }
+        boolean recovers =
+                result.coreHeatDeficitWorst() > Math.max(0, result.coreHeatDeficitDawn()) + Figures.DEAD_BAND;
+        return recovers
+                ? Prose.text(
+                        "chart.deficit.curve.worst",
+                        Figures.deficit(result.coreHeatDeficitWorst()),
+                        Wording.clock(result, result.worstTime()),
+                        end)
+                : Prose.text("chart.deficit.curve", end);
+    }
+
+    // --- The heat bill ---
+
+    private static XYPlot billPlot(NightResult result) {
+        Trace trace = thinned(result.trace());
+        double[] time = clockTime(result, trace);
+        double[][] payers = {scaled(trace.paidByCore()), scaled(trace.paidByShell()), scaled(trace.paidByHeatMade())};
+        Color[] fills = {NIGHT, DUSK, EMBER};
+        double[] up = new double[time.length];
+        double[] down = new double[time.length];
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setDrawSeriesLineAsPath(true);
+        for (int i = 0; i < payers.length; i++) {
+            area(renderer, time, up, payers[i], 1, fills[i]);
+            area(renderer, time, down, payers[i], -1, fills[i]);
+        }
+        double[] bill = scaled(trace.shortfall());
+        double high = Math.max(max(up), max(bill));
+        double low = -Math.max(max(negated(down)), max(negated(bill)));
+        double room = Math.max(10, high - low);
+        XYPlot plot = timePlot(result, low < -0.005 * room ? low - 0.06 * room : 0, high + 0.08 * room);
+        DefaultXYDataset lines = new DefaultXYDataset();
+        lines.addSeries("bill", new double[][] {time, bill});
+        look(renderer, 0, Sheet.INK, SOLID);
+        plot.setDataset(lines);
+        plot.setRenderer(renderer);
+        plot.setRangeZeroBaselineVisible(true);
+        plot.setRangeZeroBaselinePaint(Sheet.INK);
+        plot.setRangeZeroBaselineStroke(THIN);
+        return plot;
+    }
+
+    /** Lays one payer on the stack: its payments above zero upward, what it was given downward. */
+    private static void area(
+            XYLineAndShapeRenderer renderer, double[] time, double[] stack, double[] payer, int sign, Color fill) {
+        int n = time.length;
+        double[] outline = new double[4 * n];
+        boolean empty = true;
+        for (int i = 0; i < n; i++) {
+            outline[2 * i] = time[i];
+            outline[2 * i + 1] = stack[i];
+        }
+        for (int i = 0; i < n; i++) {
+            double share = sign * Math.max(0, sign * payer[i]);
+            empty &= share == 0;
+            stack[i] += share;
+            outline[2 * (2 * n - 1 - i)] = time[i];
+            outline[2 * (2 * n - 1 - i) + 1] = stack[i];
+        }
+        if (!empty) {
+            renderer.addAnnotation(new XYPolygonAnnotation(outline, THIN, Sheet.INK, fill), Layer.BACKGROUND);
+        }
+    }
+
+    private static boolean anyNegativePayer(Trace trace) {
+        double least =
+                Math.min(min(trace.paidByHeatMade()), Math.min(min(trace.paidByShell()), min(trace.paidByCore())));
+        return least < -0.005 * Math.max(10e3, max(trace.shortfall()));
+    }
+
+    // --- What both time plots share ---
+
+    private static XYPlot timePlot(NightResult result, double low, double high) {
+        double[] time = clockTime(result, result.trace());
+        NumberAxis clock = new NumberAxis();
+        clock.setRange(time[0], time[time.length - 1]);
+        clock.setTickUnit(new NumberTickUnit(tick(time[time.length - 1] - time[0]), new ClockFormat()));
+        NumberAxis heat = new NumberAxis();
+        heat.setRange(low, high);
+        heat.setTickUnit(new NumberTickUnit(step(high - low), new WholeFormat()));
+        style(clock);
+        style(heat);
+        XYPlot plot = new XYPlot(null, clock, heat, null);
+        style(plot);
+        plot.setDomainGridlinePaint(GRID);
+        plot.setRangeGridlinePaint(GRID);
+        plot.setDomainGridlineStroke(THIN);
+        plot.setRangeGridlineStroke(THIN);
+        AxisSpace space = new AxisSpace();
+        space.setLeft(AXIS_SPACE);
+        plot.setFixedRangeAxisSpace(space);
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+
+        double from = result.verdict().from();
+        if (!Double.isNaN(from)) {
+            ValueMarker marker = new ValueMarker(time[0] + from, Sheet.INK, new BasicStroke(3));
+            marker.setAlpha(1);
+            plot.addDomainMarker(marker, Layer.FOREGROUND);
+        }
+        double stretched = firstBelow(result.trace());
+        if (!Double.isNaN(stretched)) {
+            IntervalMarker marker = new IntervalMarker(time[0] + stretched, time[time.length - 1], STRETCHED);
+            marker.setAlpha(1);
+            plot.addDomainMarker(marker, Layer.BACKGROUND);
+        }
+        return plot;
+    }
+
+    /** From when the model is stretched [s from dusk]; NaN when it never is. */
+    private static double firstBelow(Trace trace) {
+        for (int i = 0; i < trace.core().length; i++) {
+            if (trace.core()[i] < STRETCHED_BELOW) {
+                return trace.time()[i];
+            }
+        }
+        return Double.NaN;
+    }
+
+    private static void note(XYPlot plot, String text, double x, double y, TextAnchor anchor) {
+        XYTextAnnotation note = new XYTextAnnotation(text, x, y);
+        note.setFont(Fonts.bold(Sheet.SMALL));
+        note.setPaint(Sheet.INK);
+        note.setBackgroundPaint(Sheet.PAPER);
+        note.setTextAnchor(anchor);
+        plot.addAnnotation(note);
+    }
+
+    private static void look(XYLineAndShapeRenderer renderer, int series, Paint paint, Stroke stroke) {
+        renderer.setSeriesPaint(series, paint);
+        renderer.setSeriesStroke(series, stroke);
+    }
+
+    /** Seconds after the midnight before dusk, so that full hours of the clock are full hours of the axis. */
+    private static double[] clockTime(NightResult result, Trace trace) {
+        double start = result.scenario().plan().startOfDay();
+        return Arrays.stream(trace.time()).map(t -> start + t).toArray();
+    }
+
+    private static Trace thinned(Trace trace) {
+        return new Trace(
+                thinned(trace.time()),
+                thinned(trace.shortfall()),
+                thinned(trace.paidByHeatMade()),
+                thinned(trace.paidByShell()),
+                thinned(trace.paidByCore()),
+                thinned(trace.coreHeatDeficit()),
+                thinned(trace.lineAt35()),
+                thinned(trace.lineAt32()),
+                thinned(trace.demand()),
+                thinned(trace.core()),
+                thinned(trace.meanSkin()),
+                thinned(trace.hand()),
+                thinned(trace.foot()));
+    }
+
+    /** Every so manieth value, and always the last. */
+    private static double[] thinned(double[] values) {
+        int last = values.length - 1;
+        int stride = Math.max(1, (int) Math.ceil(last / (double) POINTS));
+        return IntStream.rangeClosed(0, (last + stride - 1) / stride)
+                .mapToDouble(i -> values[Math.min(last, i * stride)])
+                .toArray();
+    }
+
+    private static double tick(double duration) {
+        for (double tick : new double[] {600, 1800, 3600, 7200}) {
+            if (duration / tick <= 7) {
+                return tick;
+            }
+        }
+        return 10800;
+    }
+
+    /** A round step that gives three to six ticks. */
+    private static double step(double span) {
+        double unit = StrictMath.pow(10, Math.floor(StrictMath.log10(span / 3)));
+        double step = unit;
+        for (double factor : new double[] {2, 5}) {
+            if (span / (factor * unit) >= 3) {
+                step = factor * unit;
+            }
+        }
+        return step;
+    }
+
+    // --- Bars ---
+
+    private static void bars(Sheet sheet, String heading, List<Bar> bars, double whole) {
+        sheet.text(Prose.text(heading), Fonts.bold(Sheet.HEADING));
+        DefaultCategoryDataset data = new DefaultCategoryDataset();
+        bars.forEach(bar -> data.addValue(bar.watts(), heading, bar.name()));
+        NumberAxis watts = new NumberAxis();
+        double high = Math.max(1, bars.stream().mapToDouble(Bar::watts).max().orElse(0));
+        double low = Math.min(0, bars.stream().mapToDouble(Bar::watts).min().orElse(0));
+        watts.setRange(low, (high - LABEL_SHARE * low) / (1 - LABEL_SHARE));
+        watts.setVisible(false);
+        CategoryAxis names = new CategoryAxis();
+        names.setTickLabelFont(Fonts.plain(Sheet.TEXT));
+        names.setTickLabelPaint(Sheet.INK);
+        names.setTickMarksVisible(false);
+        names.setAxisLineVisible(false);
+        names.setMaximumCategoryLabelWidthRatio(1);
+        names.setLowerMargin(0.01);
+        names.setUpperMargin(0.01);
+        names.setCategoryMargin(0.28);
+        BarRenderer renderer = new BarRenderer();
+        renderer.setBarPainter(new StandardBarPainter());
+        renderer.setShadowVisible(false);
+        renderer.setSeriesPaint(0, NIGHT);
+        renderer.setDefaultItemLabelGenerator(new ShareLabels(whole));
+        renderer.setDefaultItemLabelFont(Fonts.bold(Sheet.TEXT));
+        renderer.setDefaultItemLabelPaint(Sheet.INK);
+        renderer.setDefaultItemLabelsVisible(true);
+        ItemLabelPosition rightOfBar = new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT);
+        renderer.setDefaultPositiveItemLabelPosition(rightOfBar);
+        renderer.setDefaultNegativeItemLabelPosition(rightOfBar);
+        renderer.setItemLabelAnchorOffset(10);
+        CategoryPlot plot = new CategoryPlot(data, names, watts, renderer);
+        plot.setOrientation(PlotOrientation.HORIZONTAL);
+        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
+        plot.setRangeGridlinesVisible(false);
+        plot.setRangeZeroBaselineVisible(true);
+        plot.setRangeZeroBaselinePaint(Sheet.INK);
+        plot.setRangeZeroBaselineStroke(THIN);
+        AxisSpace space = new AxisSpace();
+        space.setLeft(NAME_SPACE);
+        plot.setFixedDomainAxisSpace(space);
+        style(plot);
+        plot(sheet, 58.0 * bars.size(), plot);
+    }
+
+    /** "34 W, 28 %" at the end of a bar. */
+    private record ShareLabels(double whole) implements CategoryItemLabelGenerator {
+        @Override
+        public String generateLabel(CategoryDataset data, int row, int column) {
+            double watts = data.getValue(row, column).doubleValue();
+            return Figures.whole(watts) + " W, " + Figures.whole(100 * watts / whole) + " %";
+        }
+
+        @Override
+        public String generateRowLabel(CategoryDataset data, int row) {
+            return "";
+        }
+
+        @Override
+        public String generateColumnLabel(CategoryDataset data, int column) {
+            return "";
+        }
+    }
+
+    // --- Style ---
+
+    private static void plot(Sheet sheet, double height, Plot plot) {
+        JFreeChart chart = new JFreeChart(null, null, plot, false);
+        chart.setBackgroundPaint(null);
+        chart.setPadding(RectangleInsets.ZERO_INSETS);
+        sheet.block(
+                height,
+                (pen, top) -> chart.draw(
+                        pen, new Rectangle2D.Double(Sheet.MARGIN, top, Sheet.WIDTH - 2.0 * Sheet.MARGIN, height)));
+    }
+
+    private static void style(Plot plot) {
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setInsets(new RectangleInsets(6, 0, 6, 50));
+    }
+
+    private static void style(ValueAxis axis) {
+        axis.setTickLabelFont(Fonts.plain(Sheet.SMALL));
+        axis.setTickLabelPaint(Sheet.INK);
+        axis.setAxisLinePaint(Sheet.INK);
+        axis.setAxisLineStroke(THIN);
+        axis.setTickMarkPaint(Sheet.INK);
+        axis.setTickMarkStroke(THIN);
+        axis.setTickMarkOutsideLength(8);
+        axis.setTickLabelInsets(new RectangleInsets(4, 4, 4, 8));
+    }
+
+    private static double[] scaled(double[] joules) {
+        return Arrays.stream(joules).map(q -> q / 1e3).toArray();
+    }
+
+    private static double[] negated(double[] values) {
+        return Arrays.stream(values).map(v -> -v).toArray();
+    }
+
+    private static double max(double[] values) {
+        return Arrays.stream(values).max().orElse(0);
+    }
+
+    private static double min(double[] values) {
+        return Arrays.stream(values).min().orElse(0);
+    }
+
+    /** Seconds as the local clock. */
+    private static final class ClockFormat extends NumberFormat {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public StringBuffer format(double number, StringBuffer text, FieldPosition position) {
+            return text.append(Figures.clock(number));
+        }
+
+        @Override
+        public StringBuffer format(long number, StringBuffer text, FieldPosition position) {
+            return format((double) number, text, position);
+        }
+
+        @Override
+        public Number parse(String source, ParsePosition position) {
+            throw new UnsupportedOperationException();
+        }
+    }
+
+    /** Whole numbers without a locale. */
+    private static final class WholeFormat extends NumberFormat {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public StringBuffer format(double number, StringBuffer text, FieldPosition position) {
+            return text.append(Figures.significant(number, 3));
+        }
+
+        @Override
+        public StringBuffer format(long number, StringBuffer text, FieldPosition position) {
+            return format((double) number, text, position);
+        }
+
+        @Override
+        public Number parse(String source, ParsePosition position) {
+            throw new UnsupportedOperationException();
+        }
+    }
+}

@@ -1,0 +1,279 @@
+package longnight.report;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import longnight.assumption.Guess;
+import longnight.clothing.Outfit;
+import longnight.night.HourRow;
+import longnight.night.NightResult;
+import longnight.night.SecondOpinion;
+import longnight.night.Way;
+
+/** The page on the terminal: plain ASCII of ours, at most {@value #WIDTH} columns, a twelve-hour night on one screen. */
+public final class Console {
+    static final int WIDTH = 110;
+
+    /** More lines of guesses than this would push the table off the screen; the rest is in the notes. */
+    private static final int GUESS_LINES = 8;
+
+    /** Column widths of the hour table, the clock first. */
+    private static final int[] COLUMNS = {5, 6, 6, 5, 5, 5, 5, 5, 5, 5, 7, 7, 7, 7, 8, 5, 5, 5, 6};
+
+    private Console() {}
+
+    /** The whole page, lines ended by a line feed. */
+    public static String page(NightResult result) {
+        List<String> lines = new ArrayList<>();
+        wrap(Wording.who(result), 0, lines);
+        wrap((Wording.verdict(result) + " " + Wording.atRisk(result)).strip(), 0, lines);
+        lines.add("");
+        if (Wording.hasRun(result)) {
+            table(result, lines);
+            lines.add("");
+            headlines(result, lines);
+        }
+        opinion(result, lines);
+        guessed(result, lines);
+        List<String> cautions =
+                result.cautions().stream().map(Wording::shortText).toList();
+        wrap(Prose.text("caution.heading") + ": " + String.join(" ", cautions), 2, lines);
+        return plain(String.join("\n", lines) + "\n");
+    }
+
+    /** How far the working integration lies from the reference. */
+    public static String comparison(NightResult working, NightResult reference) {
+        double core = 0;
+        int rows = Math.min(working.hours().size(), reference.hours().size());
+        for (int i = 0; i < rows; i++) {
+            core = Math.max(
+                    core,
+                    Math.abs(working.hours().get(i).coreCelsius()
+                            - reference.hours().get(i).coreCelsius()));
+        }
+        double shortfall = Math.abs(working.shortfallHeat() - reference.shortfallHeat());
+        List<String> lines = wrapped(
+                Prose.text(
+                        "page.reference",
+                        Figures.significant(core, 2),
+                        Figures.significant(shortfall / 1e3, 2),
+                        Figures.significant(100 * shortfall / Math.abs(reference.shortfallHeat()), 2)),
+                2);
+        return plain(String.join("\n", lines)) + "\n";
+    }
+
+    /** What lies where. */
+    public static String files(Path folder, Outputs.Written written) {
+        List<String> lines = wrapped(
+                Prose.text(
+                        "page.files",
+                        folder.toString(),
+                        String.join(", ", written.files()).replaceAll("\\.png, [a-z-]+(?=\\.svg)", ".png/")),
+                2);
+        return String.join("\n", lines) + "\n";
+    }
+
+    private static void table(NightResult result, List<String> lines) {
+        for (int i = 1; i <= 3; i++) {
+            lines.add(Prose.text("table.head." + i).stripTrailing());
+        }
+        boolean extrapolated = false;
+        for (HourRow row : result.hours()) {
+            boolean below = row.coreCelsius() < 34;
+            extrapolated |= below;
+            lines.add(line(row) + (below ? "*" : ""));
+        }
+        if (extrapolated) {
+            lines.add(Prose.text("table.extrapolated"));
+        }
+    }
+
+    private static String line(HourRow row) {
+        List<String> cells = new ArrayList<>();
+        cells.add(Figures.clock(row.clock()));
+        cells.add(Figures.decimals(row.airCelsius(), 1));
+        cells.add(Figures.decimals(row.windAtBody(), 1));
+        cells.add(Figures.whole(row.heatMade()));
+        for (Way way : Way.values()) {
+            cells.add(Figures.whole(row.lostByWay()[way.ordinal()]));
+        }
+        cells.add(Figures.kilojoules(row.shortfall()));
+        cells.add(Figures.kilojoules(row.paidByHeatMade()));
+        cells.add(Figures.kilojoules(row.paidByShell()));
+        cells.add(Figures.kilojoules(row.paidByCore()));
+        cells.add(Figures.deficit(row.coreHeatDeficit()));
+        cells.add(Figures.decimals(row.coreCelsius(), 1));
+        cells.add(Figures.decimals(row.meanSkin(), 1));
+        cells.add(Figures.decimals(row.hand(), 1));
+        cells.add(Figures.decimals(row.foot(), 1));
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < COLUMNS.length; i++) {
+            line.append(" ".repeat(Math.max(0, COLUMNS[i] - cells.get(i).length())))
+                    .append(cells.get(i));
+        }
+        return line.toString();
+    }
+
+    private static void headlines(NightResult result, List<String> lines) {
+        HourRow last = Wording.lastHour(result);
+        wrap(
+                Prose.text(
+                        Double.isNaN(result.demand()) ? "page.demand.none" : "page.demand",
+                        Figures.decimals(result.demand(), 2),
+                        Figures.whole(result.restHeat()),
+                        Wording.clock(result, result.demandTime())),
+                2,
+                lines);
+        wrap(
+                Prose.text(
+                        "page.shortfall",
+                        Figures.kilojoules(result.shortfallHeat()),
+                        Figures.kilojoules(result.shortfallHeat() / result.bodyArea()),
+                        Figures.kilojoules(last.paidByHeatMade()),
+                        Figures.kilojoules(last.paidByShell()),
+                        Figures.kilojoules(last.paidByCore())),
+                2,
+                lines);
+        String letGo = Figures.kilojoules(last.letGo());
+        wrap(
+                result.coreHeatDeficitWorst() < Figures.DEAD_BAND
+                        ? Prose.text("page.deficit.none", letGo)
+                        : Prose.text(
+                                "page.deficit",
+                                Figures.deficit(result.coreHeatDeficitDawn()),
+                                Figures.deficit(result.coreHeatDeficitWorst()),
+                                Wording.clock(result, result.worstTime()),
+                                letGo),
+                2,
+                lines);
+        wrap(Prose.text("page.debt", Figures.kilojoules(result.wholeBodyDebt() / result.bodyArea())), 2, lines);
+        String clo = Figures.clo(result.kitResistance());
+        String kit = Double.isNaN(result.kitMass())
+                ? Prose.text("page.kit.laboratory", clo)
+                : Prose.text("page.kit", Figures.decimals(result.kitMass(), 2), clo);
+        double closure = Math.max(
+                result.ledger().heatClosure(),
+                Math.max(result.ledger().partClosure(), result.ledger().payerClosure()));
+        String books = Prose.text(
+                "page.ledger",
+                Figures.order(closure),
+                Figures.decimals(result.ledger().turnedOver() / 1e6, 1));
+        wrap(kit + " " + books, 2, lines);
+    }
+
+    private static void opinion(NightResult result, List<String> lines) {
+        SecondOpinion opinion = result.secondOpinion();
+        if (opinion == null) {
+            wrap(Prose.text("page.opinion.none"), 2, lines);
+            return;
+        }
+        String text = Prose.text(
+                "page.opinion",
+                Figures.whole(opinion.heat()),
+                Figures.decimals(opinion.airCelsius(), 1),
+                Figures.decimals(opinion.wind(), 1),
+                Figures.clo(opinion.requiredMinimal()),
+                Figures.clo(opinion.requiredNeutral()),
+                Figures.clo(opinion.available()),
+                hours(opinion.exposureMinimal()),
+                hours(opinion.exposureNeutral()));
+        wrap(opinion.insideRange() ? text : text + " " + Prose.text("page.opinion.outside"), 2, lines);
+    }
+
+    private static String hours(double hours) {
+        return Double.isFinite(hours) ? Figures.decimals(hours, 1) + " h" : Prose.text("page.opinion.unlimited");
+    }
+
+    /**
+     * Grouped by what was guessed, since most guesses are the same property of many garments. What is not about a garment
+     * comes first, then the shortest; what finds no room is at least named.
+     */
+    private static void guessed(NightResult result, List<String> lines) {
+        List<Guess> guesses = result.guessed();
+        if (guesses.isEmpty()) {
+            lines.add(Prose.text("page.guessed.none"));
+            return;
+        }
+        Map<String, List<Guess>> byQuantity = new LinkedHashMap<>();
+        for (Guess guess : guesses) {
+            byQuantity
+                    .computeIfAbsent(Figures.guessedQuantity(guess), key -> new ArrayList<>())
+                    .add(guess);
+        }
+        Set<String> garments = garments(result.scenario().outfit());
+        List<List<Guess>> groups = new ArrayList<>(byQuantity.values());
+        groups.sort(Comparator.comparing(
+                        (List<Guess> group) -> garments.contains(group.get(0).subject()))
+                .thenComparing(group -> (double) told(group).length() / group.size()));
+        List<String> shown = List.of();
+        for (int n = groups.size(); n >= 0 && (shown.isEmpty() || shown.size() > GUESS_LINES); n--) {
+            List<String> texts = new ArrayList<>();
+            groups.subList(0, n).forEach(group -> texts.add(told(group)));
+            if (n < groups.size()) {
+                List<List<Guess>> left = groups.subList(n, groups.size());
+                String named = left.stream()
+                        .map(group -> group.get(0).quantity())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
+                int count = left.stream().mapToInt(List::size).sum();
+                texts.add(Prose.text("page.guessed.more", String.valueOf(count), Notes.FILE, named));
+            }
+            String total = String.valueOf(guesses.size());
+            shown = wrapped(Prose.text("page.guessed", total, String.join("; ", texts)) + ".", 2);
+        }
+        lines.addAll(shown);
+    }
+
+    /** "thickness [mm]: base top/tights 1.3, parka 41": quantity and unit once, each value once. */
+    private static String told(List<Guess> group) {
+        Map<String, List<String>> values = new LinkedHashMap<>();
+        for (Guess guess : group) {
+            values.computeIfAbsent(Figures.guessedValue(guess, 2), key -> new ArrayList<>())
+                    .add(guess.subject());
+        }
+        List<String> parts = new ArrayList<>();
+        values.forEach((value, subjects) -> parts.add(String.join("/", subjects) + " " + value));
+        return Figures.guessedQuantity(group.get(0)) + ": " + String.join(", ", parts);
+    }
+
+    private static Set<String> garments(Outfit outfit) {
+        return outfit instanceof Outfit.Kit kit
+                ? kit.pieces().stream().map(garment -> garment.spec().id()).collect(Collectors.toSet())
+                : Set.of();
+    }
+
+    private static void wrap(String text, int indent, List<String> lines) {
+        lines.addAll(wrapped(text, indent));
+    }
+
+    /** Broken at spaces to the width of the page; continuation lines are set in. */
+    static List<String> wrapped(String text, int indent) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > WIDTH) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(" ".repeat(indent)).append(word);
+            } else {
+                line.append(line.length() == 0 ? "" : " ").append(word);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** Our own signs as every terminal has them. Names people gave are left as they are. */
+    static String plain(String text) {
+        return Wording.clean(text)
+                .replace("°C", "C")
+                .replace("²", "2")
+                .replace("±", "+-")
+                .replace("−", "-");
+    }
+}

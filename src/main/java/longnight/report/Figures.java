@@ -1,0 +1,121 @@
+package longnight.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+import longnight.assumption.Guess;
+
+/** Numbers as people read them: rounded to what they are worth, the same in every country. */
+final class Figures {
+    /** Core-heat deficits below this are not told apart from none [J]; pathfinder's spread over people whose core holds. */
+    static final double DEAD_BAND = 15e3;
+
+    /** One clo [m2 K/W]; Gagge, Burton and Bazett 1941. */
+    private static final double CLO = 0.155;
+
+    /** What stands where there is no number. */
+    private static final String NONE = "-";
+
+    private Figures() {}
+
+    /** Local clock, HH:MM to the nearest minute; 24:00 is 00:00. */
+    static String clock(double secondsAfterMidnight) {
+        if (!Double.isFinite(secondsAfterMidnight)) {
+            return NONE;
+        }
+        long minutes = Math.floorMod(Math.round(secondsAfterMidnight / 60), 24L * 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+    }
+
+    /** A number with so many decimals, no minus before a zero. */
+    static String decimals(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return NONE;
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.toPlainString();
+    }
+
+    static String whole(double value) {
+        return decimals(value, 0);
+    }
+
+    static String kilojoules(double joules) {
+        return decimals(joules / 1e3, 0);
+    }
+
+    /** Core-heat deficit in kJ as shown: nothing below zero, and inside the dead band only that it is inside. */
+    static String deficit(double joules) {
+        if (!Double.isFinite(joules)) {
+            return NONE;
+        }
+        if (joules < 500) { // would be rounded to none anyway
+            return "0";
+        }
+        return joules < DEAD_BAND ? "<15" : kilojoules(joules);
+    }
+
+    static String clo(double resistance) {
+        return decimals(resistance / CLO, 1);
+    }
+
+    /** A very small ratio, as a power of ten above it: 3.1e-13 is "1e-12". */
+    static String order(double ratio) {
+        if (!Double.isFinite(ratio)) {
+            return NONE;
+        }
+        return ratio == 0 ? "0" : "1e" + (int) Math.ceil(StrictMath.log10(Math.abs(ratio)));
+    }
+
+    /** So many significant digits, without an exponent; whole numbers keep all of theirs. */
+    static String significant(double value, int digits) {
+        if (!Double.isFinite(value)) {
+            return NONE;
+        }
+        BigDecimal exact = BigDecimal.valueOf(value);
+        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
+        if (rounded.scale() < 0) {
+            rounded = exact.setScale(0, RoundingMode.HALF_UP);
+        }
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** For data files: six significant digits, empty where there is no number. */
+    static String exact(double value) {
+        return Double.isFinite(value)
+                ? BigDecimal.valueOf(value)
+                        .round(new MathContext(6, RoundingMode.HALF_UP))
+                        .toPlainString()
+                : "";
+    }
+
+    /** What was guessed, with the unit in which {@link #guessedValue} tells it. */
+    static String guessedQuantity(Guess guess) {
+        String unit = readable(guess).unit();
+        return unit.isEmpty() ? guess.quantity() : guess.quantity() + " [" + unit + "]";
+    }
+
+    /** A guessed word, or a guessed number in the unit a reader of labels thinks in. */
+    static String guessedValue(Guess guess, int digits) {
+        return Double.isNaN(guess.value())
+                ? guess.word()
+                : significant(readable(guess).value(), digits);
+    }
+
+    private record Readable(double value, String unit) {}
+
+    private static Readable readable(Guess guess) {
+        double value = guess.value();
+        return switch (guess.unit()) {
+            case "1", "" -> new Readable(value, "");
+            case "kg" -> new Readable(value * 1e3, "g");
+            case "kg/m2" -> new Readable(value * 1e3, "g/m²");
+            case "m" -> new Readable(value * 1e3, "mm");
+            case "m2K/W", "m2 K/W" -> new Readable(value / CLO, "clo");
+            case "degC" -> new Readable(value, "°C");
+            case "percent" -> new Readable(value, "%");
+            default -> new Readable(value, guess.unit());
+        };
+    }
+}

@@ -1,0 +1,37 @@
+package longnight.report;
+
+import longnight.assumption.Guess;
+import longnight.night.Caution;
+import longnight.night.NightResult;
+
+/** The file beside the charts with what the page has no room for: every guess with its reason, every caution in full. */
+final class Notes {
+    static final String FILE = "notes.txt";
+
+    private Notes() {}
+
+    static String text(NightResult result) {
+        StringBuilder text = new StringBuilder();
+        text.append(Prose.text("notes.title", result.scenario().title())).append('\n');
+        text.append(Wording.who(result)).append('\n');
+        text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
+        text.append("\n\n").append(Prose.text("caution.heading")).append("\n\n");
+        for (Caution caution : result.cautions()) {
+            text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
+        }
+        text.append(Prose.text("notes.guessed")).append("\n\n");
+        if (result.guessed().isEmpty()) {
+            text.append(Prose.text("notes.guessed.none")).append('\n');
+        }
+        for (Guess guess : result.guessed()) {
+            text.append(Prose.text(
+                            "notes.guessed.line",
+                            guess.subject(),
+                            Figures.guessedQuantity(guess),
+                            Figures.guessedValue(guess, 3),
+                            guess.reason()))
+                    .append('\n');
+        }
+        return Wording.clean(text.toString());
+    }
+}

@@ -1,0 +1,120 @@
+package longnight.report;
+
+import java.util.stream.Collectors;
+import longnight.night.Caution;
+import longnight.night.HourRow;
+import longnight.night.NightResult;
+import longnight.night.Verdict;
+import longnight.night.Verdict.AtRisk;
+import longnight.night.Verdict.Crossing;
+import org.jspecify.annotations.Nullable;
+
+/** The sentences that several outputs share: verdict, parts at risk, cautions. */
+final class Wording {
+    private Wording() {}
+
+    /** One sentence of verdict, without the parts at risk. */
+    static String verdict(NightResult result) {
+        Verdict verdict = result.verdict();
+        String key = "verdict." + verdict.outcome().name();
+        return switch (verdict.outcome()) {
+            case HOLDS_EASILY, HOLDS_BY_SHIVERING -> {
+                String holds = Prose.text(key, clock(result, end(result)));
+                yield Double.isNaN(result.demand())
+                        ? Prose.text("verdict.no-demand", holds)
+                        : Prose.text("verdict.demand", holds, Figures.decimals(result.demand(), 2));
+            }
+            case DOES_NOT_HOLD -> Prose.text(key, clock(result, verdict.from()), reasons(result));
+            case OUTSIDE_THE_MODEL -> {
+                String limits = verdict.limits().isEmpty()
+                        ? Prose.text("verdict.outside-unsaid")
+                        : verdict.limits().stream()
+                                .map(limit -> limit(result, limit))
+                                .collect(Collectors.joining("; "));
+                yield verdict.reasons().isEmpty()
+                        ? Prose.text(key, limits)
+                        : Prose.text("verdict.outside-after", limits, reasons(result));
+            }
+        };
+    }
+
+    /** Limits found on the way are codes with words of their own; those of the input are told in words already. */
+    private static String limit(NightResult result, String limit) {
+        String key = "limit." + limit;
+        return Prose.find(key) == null ? limit : Prose.text(key, clock(result, result.stopped()));
+    }
+
+    private static String reasons(NightResult result) {
+        return result.verdict().reasons().stream()
+                .map(crossing -> reason(result, crossing))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String reason(NightResult result, Crossing crossing) {
+        return Prose.text(
+                "reason." + crossing.line().name(),
+                clock(result, crossing.time()),
+                Figures.deficit(result.coreHeatDeficitDawn()));
+    }
+
+    /** Hands, feet, face: one sentence each, or an empty text. */
+    static String atRisk(NightResult result) {
+        return result.verdict().atRisk().stream()
+                .map(risk -> atRisk(result, risk))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String atRisk(NightResult result, AtRisk risk) {
+        boolean minutes = risk.part() == Verdict.Part.FACE && Double.isFinite(risk.warningMinutes());
+        return Prose.text(
+                "risk." + risk.part().name() + (minutes ? ".minutes" : ""),
+                clock(result, risk.time()),
+                minutes ? Figures.whole(risk.warningMinutes()) : Figures.decimals(risk.lowest(), 1));
+    }
+
+    /** Who, where, in what. */
+    static String who(NightResult result) {
+        return clean(Prose.text(
+                "page.who",
+                result.scenario().nightName(),
+                result.scenario().kitName(),
+                result.scenario().person().name()));
+    }
+
+    /** Names come from files and may hold anything; nothing in a text for people steers a terminal or breaks a picture. */
+    static String clean(String text) {
+        return text.replaceAll("[\\p{Cntrl}\\x{80}-\\x{9f}\\x{2028}\\x{2029}&&[^\\n]]", " ");
+    }
+
+    /** A caution in its short form. */
+    static String shortText(Caution caution) {
+        return Prose.text("caution." + caution.name() + ".short");
+    }
+
+    /** A caution in full; where there is no longer form, the short one. */
+    static String fullText(Caution caution) {
+        String key = "caution." + caution.name() + ".full";
+        @Nullable String text = Prose.find(key);
+        return text == null ? shortText(caution) : Prose.text(key);
+    }
+
+    /** The local clock at a time since dusk. */
+    static String clock(NightResult result, double time) {
+        return Figures.clock(result.scenario().plan().startOfDay() + time);
+    }
+
+    /** Whether anything was reckoned; outside the model's range nothing is. */
+    static boolean hasRun(NightResult result) {
+        return !result.hours().isEmpty();
+    }
+
+    /** The last moment reckoned [s from dusk]. */
+    static double end(NightResult result) {
+        return Double.isNaN(result.stopped()) ? result.scenario().plan().duration() : result.stopped();
+    }
+
+    /** The last row; only where {@link #hasRun}. */
+    static HourRow lastHour(NightResult result) {
+        return result.hours().get(result.hours().size() - 1);
+    }
+}

@@ -1,0 +1,148 @@
+package longnight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import longnight.night.NightResult;
+import longnight.night.NumericalSettings;
+import longnight.report.NightFixture;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verb without its engine: what is asked of it, what goes where, and which code comes back. */
+class NightCommandTest {
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private final List<NumericalSettings> asked = new ArrayList<>();
+    private NightResult answer = NightFixture.shivering();
+
+    @Test
+    void the_page_names_the_folder_and_a_night_that_does_not_hold_is_an_answer_too() throws Exception {
+        answer = NightFixture.failing();
+        assertThat(run("night.yaml", "--out", folder.resolve("out").toString())).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(out.toString())
+                .contains("does not hold from")
+                .contains(folder.resolve("out").toString());
+        assertThat(folder.resolve("out/core-heat-deficit.png")).isNotEmptyFile();
+        assertThat(asked).containsExactly(NumericalSettings.standard());
+    }
+
+    @Test
+    void json_to_the_output_comes_alone_and_leaves_nothing_behind() throws Exception {
+        assertThat(run("night.yaml", "--json", "-", "--reference")).isZero();
+        assertThat(new ObjectMapper().readTree(out.toString()).at("/format").asText())
+                .isEqualTo("longnight-night/1");
+        assertThat(err.toString()).contains("Reference integrator");
+        assertThat(names()).isEmpty();
+        assertThat(Path.of("night-out")).doesNotExist();
+    }
+
+    @Test
+    void json_to_a_file_comes_beside_the_page() throws Exception {
+        Path json = folder.resolve("x.json");
+        assertThat(run(
+                        "night.yaml",
+                        "--json",
+                        json.toString(),
+                        "--out",
+                        folder.resolve("out").toString()))
+                .isZero();
+        assertThat(new ObjectMapper().readTree(json.toFile()).at("/demand").isNumber())
+                .isTrue();
+        assertThat(out.toString()).contains("only by shivering");
+    }
+
+    @Test
+    void the_step_divides_all_of_the_working_integrators_times() {
+        assertThat(run("night.yaml", "--json", "-", "--step", "30")).isZero();
+        assertThat(asked).containsExactly(NumericalSettings.standard().divided(2));
+    }
+
+    @Test
+    void the_reference_runs_beside_the_working_integrator() {
+        assertThat(run("night.yaml", "--out", folder.resolve("out").toString(), "--reference"))
+                .isZero();
+        assertThat(asked).containsExactly(NumericalSettings.standard(), NumericalSettings.referenceIntegrator());
+        assertThat(out.toString()).contains("Reference integrator against this");
+    }
+
+    @Test
+    void an_impossible_step_is_bad_input() {
+        for (String step : new String[] {"0", "-60", "4.9", "301", "NaN", "soon"}) {
+            assertThat(run("night.yaml", "--json", "-", "--step", step))
+                    .as(step)
+                    .isEqualTo(2);
+        }
+        assertThat(out.toString()).isEmpty();
+        assertThat(asked).isEmpty();
+    }
+
+    @Test
+    void a_place_that_cannot_be_written_is_bad_input_and_nothing_is_run() throws Exception {
+        Path file = Files.writeString(folder.resolve("taken"), "mine");
+        assertThat(run("night.yaml", "--out", file.toString())).isEqualTo(2);
+        assertThat(run("night.yaml", "--out", file.resolve("in").toString())).isEqualTo(2);
+        assertThat(run(
+                        "night.yaml",
+                        "--json",
+                        folder.toString(),
+                        "--out",
+                        folder.resolve("out").toString()))
+                .isEqualTo(2);
+        assertThat(run(
+                        "night.yaml",
+                        "--json",
+                        folder.resolve("no/x.json").toString(),
+                        "--out",
+                        folder.resolve("out").toString()))
+                .isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString())
+                .contains("not a folder")
+                .contains("is a folder")
+                .doesNotContain("\tat ");
+        assertThat(asked).isEmpty();
+        assertThat(names()).containsExactly("taken");
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void help_explains_every_option() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString())
+                .contains("not a permission", "YAML", "current folder", "reference integrator", "working step");
+    }
+
+    @Test
+    void a_file_is_needed() {
+        assertThat(run()).isEqualTo(2);
+        assertThat(err.toString()).contains("FILE");
+    }
+
+    private int run(String... args) {
+        NightCommand night = new NightCommand(file -> answer.scenario(), (scenario, settings) -> {
+            asked.add(settings);
+            return answer;
+        });
+        String[] all = Stream.concat(Stream.of("night"), Stream.of(args)).toArray(String[]::new);
+        return Main.run(
+                Main.commandLine(night).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)), all);
+    }
+
+    private List<String> names() throws Exception {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).toList();
+        }
+    }
+}

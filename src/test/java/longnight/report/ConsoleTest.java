@@ -1,0 +1,87 @@
+package longnight.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import longnight.assumption.Guess;
+import longnight.night.HourRow;
+import longnight.night.NightResult;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ConsoleTest {
+    static java.util.stream.Stream<NightResult> nights() {
+        return CautionsEverywhereTest.nights();
+    }
+
+    /** Fifty rows is the height of a tall terminal window. */
+    @ParameterizedTest
+    @MethodSource("nights")
+    void the_page_fits_a_window_and_is_plain(NightResult night) {
+        List<String> lines = Console.page(night).lines().toList();
+        assertThat(lines).hasSizeLessThanOrEqualTo(50).allMatch(line -> line.length() <= Console.WIDTH);
+        assertThat(Console.page(night)).matches("(?s)[\\x20-\\x7e\\n]+").endsWith("\n");
+        assertThat(Console.page(night))
+                .doesNotContain("NaN")
+                .doesNotContain("Infinity")
+                .doesNotContain("{");
+    }
+
+    /** Every figure of a row ends under the last letter of its heading, or the reader takes one column for another. */
+    @Test
+    void figures_stand_under_their_headings() {
+        NightResult night = NightFixture.failing();
+        List<String> lines = Console.page(night).lines().toList();
+        int head = 0;
+        while (!lines.get(head).startsWith("clock")) {
+            head++;
+        }
+        String units = lines.get(head + 1);
+        String row = lines.get(head + 3);
+        HourRow second = night.hours().get(1);
+        assertThat(row).startsWith(Figures.clock(second.clock()));
+        assertEnds(row, lines.get(head).indexOf("body") + 4, Figures.decimals(second.windAtBody(), 1));
+        assertEnds(row, lines.get(head).indexOf("made") + 4, Figures.whole(second.heatMade()));
+        assertEnds(row, units.indexOf("air") + 3, Figures.whole(second.lostByWay()[0]));
+        assertEnds(row, units.indexOf("sky") + 3, Figures.whole(second.lostByWay()[1]));
+        assertEnds(row, units.indexOf("grnd") + 4, Figures.whole(second.lostByWay()[2]));
+        assertEnds(row, units.indexOf("clth") + 4, Figures.whole(second.lostByWay()[5]));
+        assertEnds(row, units.indexOf("shell") + 5, Figures.kilojoules(second.paidByShell()));
+        assertEnds(row, units.indexOf("deficit") + 7, Figures.deficit(second.coreHeatDeficit()));
+        assertEnds(row, units.indexOf("skin") + 4, Figures.decimals(second.meanSkin(), 1));
+        assertEnds(row, units.indexOf("foot") + 4, Figures.decimals(second.foot(), 1));
+    }
+
+    private static void assertEnds(String row, int end, String figure) {
+        assertThat(row.substring(0, end)).endsWith(figure);
+    }
+
+    @Test
+    void every_guess_is_on_the_page_while_there_is_room() {
+        NightResult night = NightFixture.easy();
+        String page = Console.page(night).replaceAll("\\s+", " ");
+        night.guessed().forEach(guess -> assertThat(page).contains(guess.subject()));
+        assertThat(page).doesNotContain("in notes.txt").contains("Guessed (31)");
+    }
+
+    @Test
+    void guesses_without_room_are_named() {
+        NightResult night = NightFixture.easy();
+        List<Guess> many = new ArrayList<>(night.guessed());
+        for (int i = 0; i < 60; i++) {
+            many.add(Guess.word("garment " + i, "covers", "UPPER_ARM 0.0-1.0 and FOREARM 0.0-1." + i, "from memory"));
+        }
+        String page = Console.page(NightFixture.guessing(night, many)).replaceAll("\\s+", " ");
+        assertThat(page).contains("Guessed (91)", "and 60 more in notes.txt: covers.", "Ilse 24");
+        assertThat(Notes.text(NightFixture.guessing(night, many))).contains("garment 59: covers UPPER_ARM");
+    }
+
+    @Test
+    void the_other_integration_is_compared_not_hidden() {
+        NightResult one = NightFixture.shivering();
+        assertThat(Console.comparison(one, one)).contains("at most 0 K").contains("0 kJ (0 %)");
+        assertThat(Console.comparison(one, NightFixture.failing())).doesNotContain("at most 0 K");
+    }
+}
