@@ -75,6 +75,13 @@ public enum ClothingParameter implements ModelParameter {
     PAD_FOOTPRINT(2.0, 1.5, 3.0, "1", "engineering estimate, no source: ground under a part over the area it touches"),
 
     // --- Wind ---
+    OPENINGS_PERMEABILITY(
+            100,
+            50,
+            200,
+            "L/(m2 s)",
+            "engineering estimate, no source: hem, cuffs and collar of a loose piece, at 100 Pa"),
+    OPENINGS_SHARE(0.035, 0.02, 0.05, "1", "engineering estimate, no source: openings over the area of a loose piece"),
     WIND_RATIO_FACTOR(1.0, 0.9, 1.1, "1", "engineering estimate, no source: spread between published corrections");
 
     private final double nominal;

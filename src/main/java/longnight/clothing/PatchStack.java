@@ -17,7 +17,8 @@ import longnight.figure.Zone;
  * @param dryMass          dry mass of the layer per skin area [kg/m2]
  * @param areaGrowth       outer surface over skin surface [1], 1 and up
  * @param outerDiameter    diameter of the clothed part [m]
- * @param airPermeability  of all layers in series [L/(m2 s) at 100 Pa]; infinite when bare
+ * @param airPermeability  of all layers in series, and beside them the openings of a loose outer piece [L/(m2 s) at
+ *     100 Pa]; infinite when bare
  * @param padResistance    pad under a contact patch, averaged over it [m2 K/W]; 0 elsewhere
  * @param padHeatCapacity  [J/(m2 K)]
  * @param contactRadius    equivalent radius of the contact spot [m]; 0 elsewhere

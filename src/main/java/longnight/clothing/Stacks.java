@@ -9,6 +9,7 @@ import longnight.assumption.ParameterSet;
 import longnight.clothing.Garment.ZoneLayer;
 import longnight.clothing.law.AirGap;
 import longnight.clothing.law.CurvedStack;
+import longnight.clothing.law.Draught;
 import longnight.clothing.law.Loft;
 import longnight.clothing.law.WholeBody;
 import longnight.clothing.law.WindRatio;
@@ -380,7 +381,20 @@ public final class Stacks {
                 layers.mass[i] = cloth * piece.layer().arealMass();
                 layers.leak += 1 / piece.layer().airPermeability();
             }
+            layers.draught = draught(worn, density);
             return layers.patch(zone, area, false, stack.growth(), 2 * stack.radius(), 0, 0, 0);
+        }
+
+        /** Openings of the outermost piece, as far as what is below leaves its room unfilled [L/(m2 s)]. */
+        private double draught(List<Worn> worn, double[] density) {
+            if (worn.isEmpty()) {
+                return 0;
+            }
+            int outermost = worn.size() - 1;
+            return Draught.permeability(
+                    worn.get(outermost).room() - thickness(worn, outermost, density, 0),
+                    parameters.get(ClothingParameter.OPENINGS_PERMEABILITY),
+                    parameters.get(ClothingParameter.OPENINGS_SHARE));
         }
 
         private double usualGap(Cut.Fit fit) {
@@ -552,6 +566,7 @@ public final class Stacks {
             final double[] heatCapacity;
             final double[] mass;
             double leak;
+            double draught;
 
             Layers(int layers) {
                 ids = new String[layers];
@@ -581,7 +596,7 @@ public final class Stacks {
                         mass,
                         growth,
                         diameter,
-                        ids.length == 0 ? Double.POSITIVE_INFINITY : 1 / leak,
+                        ids.length == 0 ? Double.POSITIVE_INFINITY : 1 / leak + draught,
                         pad,
                         padCapacity,
                         contactRadius,

@@ -6,6 +6,7 @@ import longnight.assumption.Guess;
 import longnight.assumption.ParameterSet;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
+import longnight.figure.Posture;
 import longnight.night.Caution;
 import longnight.night.NightPlan;
 import longnight.night.Scenario;
@@ -25,6 +26,9 @@ import org.jspecify.annotations.Nullable;
 public final class ScenarioReader {
     /** Coldest air for which the model was made [degC]: the breath's law ends there. */
     private static final double COLDEST_AIR = -40;
+
+    /** Warmest air [degC]: a nude person at rest is in balance there, and nobody's sweat is reckoned beyond. */
+    private static final double WARMEST_AIR = 32;
 
     private ScenarioReader() {}
 
@@ -96,7 +100,7 @@ public final class ScenarioReader {
                 nightName = night.text("title");
             }
         }
-        findColdest(surroundings, hours.duration(), findings);
+        checkAir(surroundings, hours.duration(), findings);
         if (!findings.limits.isEmpty()) {
             findings.cautions.add(Caution.OUT_OF_RANGE);
         }
@@ -151,24 +155,24 @@ public final class ScenarioReader {
         return new NightPlan(
                 hours.from(),
                 hours.duration(),
-                plan.word("posture", longnight.figure.Posture.class),
+                plan.word("posture", Posture.class),
                 plan.yes("sleep"),
                 rhythm,
                 laboratory == null ? Double.NaN : laboratory.quantityOr("heat", Double.NaN));
     }
 
-    private static void findColdest(Surroundings surroundings, double duration, Findings findings) {
+    private static void checkAir(Surroundings surroundings, double duration, Findings findings) {
         OutdoorState state = new OutdoorState();
         double coldest = Double.POSITIVE_INFINITY;
+        double warmest = Double.NEGATIVE_INFINITY;
         for (double time = 0; time < duration + 60; time += 60) {
             surroundings.at(Math.min(time, duration), state);
             coldest = Math.min(coldest, state.airCelsius);
+            warmest = Math.max(warmest, state.airCelsius);
         }
-        if (coldest < COLDEST_AIR) {
-            findings.limits.add(String.format(
-                    java.util.Locale.ROOT,
-                    "the air falls to %.1f degC, the model was made for -40 degC and warmer",
-                    coldest));
+        findings.limit("coldest air of the night", coldest, COLDEST_AIR, WARMEST_AIR, "degC");
+        if (coldest >= COLDEST_AIR) {
+            findings.limit("warmest air of the night", warmest, COLDEST_AIR, WARMEST_AIR, "degC");
         }
     }
 

@@ -166,7 +166,7 @@ final class Section {
             if (!(item instanceof Value.Text text) || text.text().isEmpty()) {
                 throw item.place().fault(item.shape() + " in the list \"" + name + "\"", "write a name");
             }
-            names.add(text);
+            names.add(oneLine(text));
         }
         return names;
     }
@@ -232,6 +232,15 @@ final class Section {
         }
         if (text.text().isEmpty()) {
             throw keyAt(name).fault("\"" + name + "\" has no value", advice(table.key(name)));
+        }
+        return oneLine(text);
+    }
+
+    /** A text that goes into results: it must not break their lines nor steer a terminal. */
+    private static Value.Text oneLine(Value.Text text) {
+        if (text.text().codePoints().anyMatch(Character::isISOControl)) {
+            throw text.place()
+                    .fault("a text with a control character or over several lines", "write plain text in one line");
         }
         return text;
     }

@@ -187,7 +187,7 @@ final class Tables {
             quantity("mass", Dimension.MASS, "5 g", "5 kg", "mass").must(),
             quantity("area", Dimension.AREA, "0.02 m2", "2 m2", "area; or length and width"),
             quantity("length", Dimension.LENGTH, "10 cm", "220 cm", "length"),
-            quantity("width", Dimension.LENGTH, "10 cm", "120 cm", "width"),
+            quantity("width", Dimension.LENGTH, "10 cm", "90 cm", "width"),
             quantity("resistance", Dimension.THERMAL_RESISTANCE, "0.01 m2K/W", "3 m2K/W", "under the body's weight"),
             quantity(
                     "thickness",

@@ -292,6 +292,36 @@ class StacksTest {
         }
     }
 
+    /** The draught of a loose outer piece, note R-19: none when tight, covered or filled; full from 80 mm on. */
+    @Test
+    void looseOuterPieceLetsAirIn() {
+        double full = ClothingParameter.OPENINGS_PERMEABILITY.nominal() * ClothingParameter.OPENINGS_SHARE.nominal();
+        double cloth = openness(kit(parka(0.020)));
+        assertThat(openness(kit(parka(0.005)))).isEqualTo(cloth);
+        assertThat(openness(kit(parka(0.050)))).isCloseTo(cloth + 0.5 * full, within(1e-12));
+        assertThat(openness(kit(parka(0.080)))).isCloseTo(cloth + full, within(1e-12));
+        assertThat(openness(kit(parka(0.100)))).isCloseTo(cloth + full, within(1e-12));
+        Garment under = piece("jacket", GarmentKind.INSULATED_JACKET, 0.4, Kits.batt(100));
+        double filled = openness(kit(under, parka(0.050)));
+        assertThat(filled).isLessThan(1 / (2 / cloth) + 0.5 * full);
+        Garment shell = Garments.derive(spec("shell", GarmentKind.WIND_TOP, 0.1, null, null, 0.0))
+                .garment();
+        assertThat(openness(kit(parka(0.080), shell))).isLessThan(cloth);
+        // With no wind it changes nothing that can be felt: the correction for wind moves by less than half a percent.
+        double tight = WindRatio.of(0.15, cloth, 0, 0.4);
+        assertThat(WindRatio.of(0.15, cloth + full, 0, 0.4)).isBetween(0.995 * tight, tight);
+        assertThat(WindRatio.of(8, cloth + full, 0, 0.4)).isLessThan(0.98 * WindRatio.of(8, cloth, 0, 0.4));
+    }
+
+    private static Garment parka(double room) {
+        return Garments.derive(spec("parka", GarmentKind.PARKA, 0.44, null, Kits.batt(100), room))
+                .garment();
+    }
+
+    private static double openness(Outfit.Kit kit) {
+        return patch(kit, Posture.STANDING, Zone.CHEST).airPermeability();
+    }
+
     @Test
     void badAreasAreRefused() {
         double[] area = Kits.AREA.clone();

@@ -51,6 +51,7 @@ class QuantitiesTest {
             value = {
                 "100|AREAL_MASS|has no unit|did you mean \"100 g/m2\" or \"100 oz/yd2\"?",
                 "3 oz|AREAL_MASS|is not a mass per area|did you mean \"3 g/m2\" or \"3 oz/yd2\"?",
+                "100 g|AREAL_MASS|is not a mass per area|did you mean \"100 g/m2\" or \"100 oz/yd2\"?",
                 "-12|TEMPERATURE|has no unit|did you mean \"-12 °C\" or \"-12 °F\"?",
                 "35 kmh|SPEED|is not a speed|did you mean \"km/h\"?",
                 "35 KM/H|SPEED|is not a speed|did you mean \"km/h\"?",

@@ -579,9 +579,9 @@ class BadInputTest {
                 bad(
                         "no file's name",
                         NIGHT,
-                        "wardrobe: wardrobe.yaml",
-                        "wardrobe: \"ward\\0robe\"",
-                        "night.yaml:24:13: \"ward robe\" is no file's name; name a file"),
+                        "plan: {from: 18:00, to: 06:00, posture: lying-curled, sleep: yes}",
+                        "plan: \"ward\\0robe\"",
+                        "night.yaml:9:7: \"ward robe\" is no file's name; name a file"),
                 bad(
                         "path through a file",
                         NIGHT,
@@ -715,13 +715,15 @@ class BadInputTest {
         assertThat(message()).isEqualTo("night.yaml:1:1: the file has more than a million characters; write less");
     }
 
-    /** A quoted text may hold anything, the message stays one line. */
+    /** What is written goes into results and messages; neither may steer a terminal. */
     @Test
-    void whatIsQuotedDoesNotSteerTheTerminal() throws IOException {
-        change(NIGHT, "mass: 65 kg", "mass: \"6\\e[31m\\n5 kg\"");
+    void nothingSteersTheTerminal() throws IOException {
+        change(NIGHT, "title: a test night", "title: \"a test\\e[31m night\"");
         assertThat(message())
-                .startsWith("night.yaml:7:9: \"mass\": \"6 [31m 5 kg\"")
-                .doesNotContain("\n", "\u001b");
+                .isEqualTo("night.yaml:1:8: a text with a control character or over several lines;"
+                        + " write plain text in one line");
+        change(NIGHT, "title: \"a test\\e[31m night\"", "\"ti\\e[31m\\ntle\": a test night");
+        assertThat(message()).startsWith("night.yaml:1:1: unknown key \"ti [31m tle\"");
     }
 
     // --- beyond the model, but not at fault ---
@@ -741,12 +743,20 @@ class BadInputTest {
     void airBelowForty() throws IOException {
         change(NIGHT, "air: -7 °C", "air: -43 °C");
         assertThat(read().scenario().limits())
-                .containsExactly("the air falls to -43.0 degC, the model was made for -40 degC and warmer");
+                .containsExactly("coldest air of the night is -43 degC, the model was made for -40 to 32 degC");
         change(NIGHT, "air: -43 °C", "air: -38 °C");
         assertThat(read().scenario().limits()).isEmpty();
         change(NIGHT, "ground: snow", "ground: snow\n  temperature-offset: -3 K");
         assertThat(read().scenario().limits())
-                .containsExactly("the air falls to -41.0 degC, the model was made for -40 degC and warmer");
+                .containsExactly("coldest air of the night is -41 degC, the model was made for -40 to 32 degC");
+    }
+
+    /** Heat is no business of a model of cold: without sweat it would call a deadly night easy. */
+    @Test
+    void hotAir() throws IOException {
+        change(NIGHT, "air: -7 °C", "air: 43 °C");
+        assertThat(read().scenario().limits())
+                .containsExactly("warmest air of the night is 43 degC, the model was made for -40 to 32 degC");
     }
 
     /** Cold before the night begins is nobody's business. */

@@ -14,7 +14,9 @@ import longnight.figure.Posture;
 import longnight.figure.Zone;
 import longnight.night.NightPlan;
 import longnight.night.Scenario;
+import longnight.outdoors.Ground;
 import longnight.outdoors.OutdoorState;
+import longnight.quantity.Quantities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -121,8 +123,7 @@ class ScenarioReaderTest {
         Scenario scenario = read(OUTDOORS.replace(
                 "ground: rock",
                 "ground: {name: slab, conductivity: 2 W/mK, heat-capacity: 2000 kJ/m3K, cooling: 20 %, snow: no}"));
-        assertThat(scenario.surroundings().ground())
-                .isEqualTo(new longnight.outdoors.Ground("slab", 2, 2e6, 0.2, false));
+        assertThat(scenario.surroundings().ground()).isEqualTo(new Ground("slab", 2, 2e6, 0.2, false));
         assertThat(message(OUTDOORS.replace("ground: rock", "ground: {name: slab}")))
                 .isEqualTo(
                         "n.yaml:4:61: a ground without \"conductivity\"; write \"conductivity\" from 0.02 W/mK to 5 W/mK");
@@ -162,9 +163,9 @@ class ScenarioReaderTest {
             for (Key key : table.keys()) {
                 assertThat(key.about()).as(key.name()).isNotBlank();
                 if (key.dimension() != null) {
-                    assertThat(key.allows(longnight.quantity.Quantities.parse(key.low(), key.dimension())))
+                    assertThat(key.allows(Quantities.parse(key.low(), key.dimension())))
                             .isTrue();
-                    assertThat(key.allows(longnight.quantity.Quantities.parse(key.high(), key.dimension())))
+                    assertThat(key.allows(Quantities.parse(key.high(), key.dimension())))
                             .isTrue();
                 }
                 if (key.inner() != null) {
