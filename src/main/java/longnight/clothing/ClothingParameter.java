@@ -82,7 +82,37 @@ public enum ClothingParameter implements ModelParameter {
             "L/(m2 s)",
             "engineering estimate, no source: hem, cuffs and collar of a loose piece, at 100 Pa"),
     OPENINGS_SHARE(0.035, 0.02, 0.05, "1", "engineering estimate, no source: openings over the area of a loose piece"),
-    WIND_RATIO_FACTOR(1.0, 0.9, 1.1, "1", "engineering estimate, no source: spread between published corrections");
+    WIND_RATIO_FACTOR(1.0, 0.9, 1.1, "1", "engineering estimate, no source: spread between published corrections"),
+
+    // --- Water ---
+    WET_LOFT_LEAST_SHIFT(
+            0, -0.1, 0.1, "1", "engineering estimate, no source: added to the share of loft that is left when soaked"),
+    WET_LOFT_RANGE(1, 0.6, 1.5, "1", "engineering estimate, no source: factor on the water over which loft is lost"),
+    WATER_CONDUCTION(0.45, 0.30, 0.60, "W/(m K)", "engineering estimate, no source; high end: water as a whole"),
+    FROST_CONDUCTION(0.3, 0.1, 0.6, "1", "engineering estimate, no source: share of frost that conducts as a whole"),
+    FROST_ON_LOFT(0.3, 0.1, 0.6, "1", "engineering estimate, no source: weight of frost in the loss of loft"),
+    CLING_LEAST(
+            0.40,
+            0.35,
+            0.45,
+            "1",
+            "engineering estimate: brings soaked ordinary clothing to 0.63 to 0.68 of its dry total (Castellani et al."
+                    + " 2001 and a life-raft study of 2007 to 2009)"),
+    CLING_RANGE(0.30, 0.20, 0.45, "1", "engineering estimate, no source: water per dry mass over which gaps close"),
+    SORPTION_TIME_THIN(1200, 600, 2400, "s", "engineering estimate, no source: bound water of thin cloth"),
+    SORPTION_TIME_LOFTY(3600, 1800, 7200, "s", "engineering estimate, no source: bound water of fills and fleece"),
+    WICKING_FACTOR(1, 0.3, 3, "1", "engineering estimate, no source: factor on all wicking coefficients"),
+    DRIP_TIME(60, 20, 300, "s", "engineering estimate, no source: time in which excess water drains"),
+    FACE_HOLD(0.075, 0.05, 0.10, "kg/m2", "engineering estimate, no source: water in a wetted-out tight face"),
+    FINISH_NEW(0.90, 0.80, 0.95, "1", "engineering estimate, no source: share of first rain thrown off"),
+    FINISH_WORN(0.60, 0.40, 0.75, "1", "as FINISH_NEW"),
+    FINISH_GONE(0.20, 0.0, 0.30, "1", "as FINISH_NEW"),
+    FINISH_HALF_TIME(7200, 3600, 14400, "s", "engineering estimate, no source: steady rain that halves a finish"),
+    PASSED_BY_TIGHT_FACE(0.20, 0.10, 0.35, "1", "engineering estimate, no source: of what the face cannot hold"),
+    PASSED_BY_LOOSE_FACE(0.40, 0.25, 0.60, "1", "as PASSED_BY_TIGHT_FACE"),
+    WETTED_FACE_VAPOUR(2, 1.5, 3, "1", "engineering estimate, no source: vapour resistance of a wetted-out face"),
+    COLD_MEMBRANE_VAPOUR(
+            2, 1, 3, "1", "engineering estimate; direction: Osczevski 2003, DRDC TR 2003-070 (abstract): at -10 degC");
 
     private final double nominal;
     private final double low;

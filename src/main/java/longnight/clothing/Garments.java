@@ -95,8 +95,39 @@ public final class Garments {
         return derive(garment.spec(), parameters).garment();
     }
 
+    static boolean isFilled(GarmentSpec spec) {
+        return spec.fill() != null && !(spec.fill() instanceof Fill.None);
+    }
+
+    /** The cloth, or the face of a filled piece, said or usual. */
     static Fabric fabric(GarmentSpec spec) {
-        return spec.fabric() != null ? spec.fabric() : Cut.of(spec.kind()).fabric();
+        if (spec.fabric() != null) {
+            return spec.fabric();
+        }
+        Fabric usual = Cut.of(spec.kind()).fabric();
+        return !isFilled(spec) || usual == Fabric.LAMINATE ? usual : Fabric.NYLON_WOVEN;
+    }
+
+    static double skinArea(Zone zone) {
+        BodySegment segment = zone.segment();
+        return REFERENCE_AREA[segment.ordinal()] * zone.shareOfSegment();
+    }
+
+    /** Mass per area of the cloth of a plain piece [kg/m2]. */
+    static double clothMass(GarmentSpec spec, double area, Cloth cloth) {
+        return Math.min(Cut.of(spec.kind()).clothShare() * spec.mass() / area, cloth.heaviest());
+    }
+
+    /** Mass per area of face and lining of a filled piece [kg/m2]. */
+    static double shellMass(GarmentSpec spec, double fillMass, double area, Cloth cloth) {
+        double least = 0.03; // two of the lightest cloths, 15 g/m2 each
+        return Math.min(
+                2 * cloth.heaviest(), Math.max(least, Cut.FILLED_CLOTH_SHARE * (spec.mass() - fillMass) / area));
+    }
+
+    /** Evaporative resistance of face and lining together [m2 Pa/W]. */
+    static double shellVapour(Fabric fabric, double arealMass) {
+        return 1.5 * Cloth.of(fabric).vapour(arealMass / 2);
     }
 
     private record Flat(double thickness, double resistance, double vapour) {}
@@ -154,7 +185,7 @@ public final class Garments {
             double permeability = permeability(fabric, cloth);
             List<ZoneLayer> pieces = new ArrayList<>();
             Fill fill = spec.fill() == null ? new Fill.None() : spec.fill();
-            Flat plain = fill instanceof Fill.None ? plain(fabric, cloth, area) : shell(fill, cloth, area, coverage);
+            Flat plain = fill instanceof Fill.None ? plain(fabric, cloth, area) : shell(fill, fabric, area, coverage);
             Bulk bulk = bulk(fill, area);
             Zone widest = widest(coverage);
             for (Map.Entry<Zone, Interval> covered : coverage.entrySet()) {
@@ -186,8 +217,7 @@ public final class Garments {
                     || spec.kind() == GarmentKind.CAPE
                     || spec.kind() == GarmentKind.INSULATED_JACKET
                     || spec.kind() == GarmentKind.INSULATED_TROUSERS;
-            boolean nothingSaid = spec.fill() == null || spec.fill() instanceof Fill.None;
-            if (insulated && nothingSaid && spec.fabric() == null && spec.resistance() == null) {
+            if (insulated && !isFilled(spec) && spec.fabric() == null && spec.resistance() == null) {
                 throw new IllegalArgumentException(spec.id() + ": a piece of kind " + spec.kind()
                         + " needs a fill, or its cloth, or its measured resistance");
             }
@@ -252,22 +282,13 @@ public final class Garments {
             return widest;
         }
 
-        private static double skinArea(Zone zone) {
-            BodySegment segment = zone.segment();
-            return REFERENCE_AREA[segment.ordinal()] * zone.shareOfSegment();
-        }
-
         private Fabric fabric() {
             if (spec.fabric() != null) {
                 return spec.fabric();
             }
-            Fabric fabric = spec.fill() == null || spec.fill() instanceof Fill.None ? cut.fabric() : filledFace();
+            Fabric fabric = Garments.fabric(spec);
             guess("cloth", fabric.name(), PRACTICE);
             return fabric;
-        }
-
-        private Fabric filledFace() {
-            return cut.fabric() == Fabric.LAMINATE ? Fabric.LAMINATE : Fabric.NYLON_WOVEN;
         }
 
         private double permeability(Fabric fabric, Cloth cloth) {
@@ -298,7 +319,7 @@ public final class Garments {
             Flat derived;
             Flat item = item(spec);
             if (item == null || (spec.fabric() != null && isSoft(fabric))) {
-                double arealMass = Math.min(cut.clothShare() * spec.mass() / area, cloth.heaviest());
+                double arealMass = clothMass(spec, area, cloth);
                 guess("mass of the cloth per area", arealMass, "kg/m2", ESTIMATE + ": without seams, hems and zips");
                 derived = new Flat(cloth.thickness(arealMass), cloth.resistance(arealMass), cloth.vapour(arealMass));
             } else {
@@ -323,7 +344,8 @@ public final class Garments {
         }
 
         /** Face and lining of a filled piece. */
-        private Flat shell(Fill fill, Cloth cloth, double area, Map<Zone, Interval> coverage) {
+        private Flat shell(Fill fill, Fabric fabric, double area, Map<Zone, Interval> coverage) {
+            Cloth cloth = Cloth.of(fabric);
             double fillMass = 0;
             if (fill instanceof Fill.Down down) {
                 fillMass = down.fillMass();
@@ -333,11 +355,9 @@ public final class Garments {
                     fillMass += battMass(batt, covered.getKey()) * skinArea(covered.getKey()) * share * cut.ease();
                 }
             }
-            double least = 0.03; // two of the lightest cloths, 15 g/m2 each
-            double arealMass = Math.min(
-                    2 * cloth.heaviest(), Math.max(least, Cut.FILLED_CLOTH_SHARE * (spec.mass() - fillMass) / area));
+            double arealMass = shellMass(spec, fillMass, area, cloth);
             guess("mass of face and lining per area", arealMass, "kg/m2", ESTIMATE);
-            return new Flat(cloth.thickness(arealMass), cloth.resistance(arealMass), 1.5 * cloth.vapour(arealMass / 2));
+            return new Flat(cloth.thickness(arealMass), cloth.resistance(arealMass), shellVapour(fabric, arealMass));
         }
 
         private double known(String what, @Nullable Double said, double derived, String unit) {

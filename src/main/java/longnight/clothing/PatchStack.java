@@ -14,7 +14,9 @@ import longnight.figure.Zone;
  * @param resistance       resistance of the layer with the air gap inside it [m2 K/W]
  * @param vapourResistance evaporative resistance of the layer with the air gap inside it [m2 Pa/W]
  * @param heatCapacity     heat capacity of the layer per skin area [J/(m2 K)]
- * @param dryMass          dry mass of the layer per skin area [kg/m2]
+ * @param dryMass          dry cloth and fill of the layer per skin area [kg/m2]: what can take water. Over all patches it sums
+ *                         to the cloth and fill of the piece over the body; seams, hems, zips, pockets, collars, soles and
+ *                         stiffening are left out (they are in the heat capacity)
  * @param areaGrowth       outer surface over skin surface [1], 1 and up
  * @param outerDiameter    diameter of the clothed part [m]
  * @param airPermeability  of all layers in series, and beside them the openings of a loose outer piece [L/(m2 s) at
@@ -22,6 +24,7 @@ import longnight.figure.Zone;
  * @param padResistance    pad under a contact patch, averaged over it [m2 K/W]; 0 elsewhere
  * @param padHeatCapacity  [J/(m2 K)]
  * @param contactRadius    equivalent radius of the contact spot [m]; 0 elsewhere
+ * @param water            what water does to each layer
  * @param prescribed       true for {@link Outfit.Given}: the surface film is computed, no wind ratio is applied
  */
 public record PatchStack(
@@ -39,6 +42,7 @@ public record PatchStack(
         double padResistance,
         double padHeatCapacity,
         double contactRadius,
+        LayerWater[] water,
         boolean prescribed) {
 
     /** Number of layers. */

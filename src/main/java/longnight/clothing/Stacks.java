@@ -3,6 +3,7 @@ package longnight.clothing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import longnight.assumption.ParameterSet;
@@ -16,6 +17,7 @@ import longnight.clothing.law.WindRatio;
 import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
+import org.jspecify.annotations.Nullable;
 
 /**
  * From an outfit to patches of skin with everything that lies over them: what covers what, air gaps by fit, fills squeezed
@@ -37,6 +39,9 @@ public final class Stacks {
     private static final double GIVEN_MASS_PER_RESISTANCE = 3.7;
 
     private static final double GIVEN_SPECIFIC_HEAT = 1340;
+
+    /** No dry cloth conducts better than its fibres do [W/(m K)], from memory. */
+    private static final double DENSEST_CLOTH_CONDUCTIVITY = 0.25;
 
     /** 60 m2 Pa/W per m2 K/W: 1 over the Lewis relation, ISO 9920:2007. */
     private static final double VAPOUR_PER_DRY = 60;
@@ -86,7 +91,7 @@ public final class Stacks {
             }
         }
         if (outfit instanceof Outfit.Given given) {
-            return given(given, segmentArea);
+            return given(given, segmentArea, parameters);
         }
         return new Compilation((Outfit.Kit) outfit, posture, segmentArea, parameters, grounded).run();
     }
@@ -145,7 +150,8 @@ public final class Stacks {
 
     // --- Given resistances ---
 
-    private static List<PatchStack> given(Outfit.Given outfit, double[] segmentArea) {
+    private static List<PatchStack> given(
+            Outfit.Given outfit, double[] segmentArea, ParameterSet<ClothingParameter> parameters) {
         List<PatchStack> patches = new ArrayList<>();
         for (Zone zone : ZONES) {
             double area = segmentArea[zone.segment().ordinal()] * zone.shareOfSegment();
@@ -172,9 +178,34 @@ public final class Stacks {
                     0,
                     0,
                     0,
+                    bare ? new LayerWater[0] : new LayerWater[] {given(r, outfit.moisturePermeability(), parameters)},
                     true));
         }
         return List.copyOf(patches);
+    }
+
+    /** A given resistance as one polyester cloth without a gap, which the rain goes through. */
+    private static LayerWater given(double r, double permeability, ParameterSet<ClothingParameter> parameters) {
+        double mass = GIVEN_MASS_PER_RESISTANCE * r;
+        WaterClass cloth = WaterClass.POLYESTER_KNIT;
+        return new LayerWater(
+                cloth,
+                mass,
+                cloth.cloth(mass, GIVEN_CONDUCTIVITY * r, r, parameters),
+                r,
+                VAPOUR_PER_DRY * r / permeability,
+                null,
+                0,
+                null,
+                0,
+                0,
+                0,
+                0,
+                RainFace.OPEN,
+                0,
+                1,
+                0,
+                parameters.get(ClothingParameter.SORPTION_TIME_THIN));
     }
 
     // --- Kits ---
@@ -233,6 +264,24 @@ public final class Stacks {
                     + layer.fillArealMass() * Cloth.FILL_SPECIFIC_HEAT;
         }
 
+        WaterClass clothClass() {
+            WaterClass cloth = WaterClass.of(Garments.fabric(garment.spec()));
+            // A thick piece with a woven face and no named fill is padded with something.
+            return cloth == WaterClass.NYLON && !filled() && lofty() ? WaterClass.SHORT_STAPLE : cloth;
+        }
+
+        @Nullable
+        WaterClass fillClass() {
+            if (!filled()) {
+                return null;
+            }
+            return garment.spec().fill() instanceof Fill.Down down
+                    ? WaterClass.of(down)
+                    : garment.spec().fill() instanceof Fill.Batt batt
+                            ? WaterClass.of(batt)
+                            : WaterClass.CONTINUOUS_FILAMENT;
+        }
+
         /** Sole over upper [1], from usual footwear; engineering estimates. 1 for what has no sole. */
         double sole() {
             return switch (garment.spec().kind()) {
@@ -252,6 +301,7 @@ public final class Stacks {
         private final ParameterSet<ClothingParameter> parameters;
         private final Map<Zone, Contact> contacts;
         private final List<Garment> pieces = new ArrayList<>();
+        private final Map<Garment, Weight> weights = new IdentityHashMap<>();
 
         Compilation(
                 Outfit.Kit kit,
@@ -282,19 +332,114 @@ public final class Stacks {
             }
             double[][] onPad = onPads(contactArea);
 
-            List<PatchStack> patches = new ArrayList<>();
+            List<Part> parts = new ArrayList<>();
             for (Zone zone : ZONES) {
                 double pressed = contactArea[zone.ordinal()];
                 double bare = zoneArea(zone) - pressed;
                 for (Stretch stretch : stretches(zone)) {
-                    patches.add(exposed(zone, bare * stretch.length(), stretch.worn()));
+                    parts.add(new Part(zone, bare * stretch.length(), false, stretch.worn()));
                 }
                 Contact contact = contacts.get(zone);
                 if (contact != null) {
-                    patches.add(pressed(zone, pressed, wornAt(zone, contact.at()), onPad[zone.ordinal()]));
+                    parts.add(new Part(zone, pressed, true, wornAt(zone, contact.at())));
                 }
             }
+            weigh(parts);
+            List<PatchStack> patches = new ArrayList<>();
+            for (Part part : parts) {
+                patches.add(
+                        part.pressed()
+                                ? pressed(
+                                        part.zone(),
+                                        part.area(),
+                                        part.worn(),
+                                        onPad[part.zone().ordinal()])
+                                : exposed(part.zone(), part.area(), part.worn()));
+            }
             return List.copyOf(patches);
+        }
+
+        private record Part(Zone zone, double area, boolean pressed, List<Worn> worn) {}
+
+        /** Spreads the cloth and fill of each piece over the skin it covers on this body, so that none is lost or made. */
+        private void weigh(List<Part> parts) {
+            for (Garment piece : pieces) {
+                Weight weight = weight(piece);
+                weight.whole += weight.textile.mass();
+            }
+            for (Part part : parts) {
+                for (Worn worn : part.worn()) {
+                    Weight weight = weight(worn.garment());
+                    weight.spread += part.area()
+                            * (weight.textile.clothPerArea() + worn.layer().fillArealMass());
+                }
+            }
+        }
+
+        private Weight weight(Garment piece) {
+            return weights.computeIfAbsent(piece, Weight::new);
+        }
+
+        /** Cloth and fill of one piece, twice when it is worn twice. */
+        private static final class Weight {
+            final Textile textile;
+            double whole;
+            double spread;
+
+            Weight(Garment piece) {
+                textile = Textile.of(piece);
+            }
+
+            /** Mass per skin area over mass per garment area. */
+            double perSkin() {
+                return whole / spread;
+            }
+        }
+
+        /** The layer taken apart for water; resistances are as they stand in the patch. */
+        private LayerWater water(
+                Worn piece,
+                double density,
+                double growth,
+                double clothResistance,
+                double fillResistance,
+                double layerVapour,
+                double gapResistance,
+                double gapVapour) {
+            double clothPerArea = weight(piece.garment()).textile.clothPerArea();
+            double perSkinArea = weight(piece.garment()).perSkin();
+            Fabric fabric = Garments.fabric(piece.garment().spec());
+            WaterClass cloth = piece.clothClass();
+            WaterClass fill = piece.fillClass();
+            double clothThickness = piece.filled()
+                    ? Cloth.of(fabric).thickness(clothPerArea)
+                    : piece.layer().thickness();
+            double flat = Math.max(piece.shell(), clothThickness / DENSEST_CLOTH_CONDUCTIVITY);
+            double shellShare =
+                    fill == null ? 1 : Math.min(1, Garments.shellVapour(fabric, clothPerArea) / piece.vapour(density));
+            double fillVapour = (1 - shellShare) * layerVapour;
+            RainFace face = RainFace.of(fabric, piece.layer().airPermeability());
+            return new LayerWater(
+                    cloth,
+                    perSkinArea * clothPerArea,
+                    cloth.cloth(clothPerArea, clothThickness, flat, parameters),
+                    clothResistance,
+                    layerVapour - fillVapour,
+                    fill,
+                    perSkinArea * piece.layer().fillArealMass(),
+                    fill == null ? null : fill.fill(density, piece.layer().radiationConstant(), parameters),
+                    fillResistance,
+                    fillVapour,
+                    gapResistance,
+                    gapVapour,
+                    face,
+                    face.repels(piece.garment().spec().condition(), parameters),
+                    face.passes(parameters),
+                    face == RainFace.OPEN ? 0 : growth * parameters.get(ClothingParameter.FACE_HOLD),
+                    parameters.get(
+                            piece.lofty()
+                                    ? ClothingParameter.SORPTION_TIME_LOFTY
+                                    : ClothingParameter.SORPTION_TIME_THIN));
         }
 
         private double zoneArea(Zone zone) {
@@ -373,13 +518,17 @@ public final class Stacks {
                 double before = stack.growth();
                 double factor = stack.add(thickness);
                 double cloth = 0.5 * (before + stack.growth());
-                layers.ids[i] = piece.garment().spec().id();
-                layers.resistance[i] = bent * hanging * gapFactor * AirGap.resistance(gap[i])
-                        + bent(piece.lofty()) * factor * piece.resistance(density[i]);
-                layers.vapour[i] = gapFactor * AirGap.vapourResistance(gap[i]) + factor * piece.vapour(density[i]);
-                layers.heatCapacity[i] = cloth * piece.arealHeatCapacity();
-                layers.mass[i] = cloth * piece.layer().arealMass();
-                layers.leak += 1 / piece.layer().airPermeability();
+                double kept = bent(piece.lofty()) * factor;
+                LayerWater water = water(
+                        piece,
+                        density[i],
+                        stack.growth(),
+                        kept * piece.shell(),
+                        piece.filled() ? kept * piece.fill(density[i]) : 0,
+                        factor * piece.vapour(density[i]),
+                        bent * hanging * gapFactor * AirGap.resistance(gap[i]),
+                        gapFactor * AirGap.vapourResistance(gap[i]));
+                layers.set(i, piece, water, cloth * piece.arealHeatCapacity());
             }
             layers.draught = draught(worn, density);
             return layers.patch(zone, area, false, stack.growth(), 2 * stack.radius(), 0, 0, 0);
@@ -476,24 +625,27 @@ public final class Stacks {
             for (int i = 0; i < worn.size(); i++) {
                 Worn piece = worn.get(i);
                 double density = piece.squeezed(pressure);
-                layers.ids[i] = piece.garment().spec().id();
-                layers.heatCapacity[i] = piece.arealHeatCapacity();
-                layers.mass[i] = piece.layer().arealMass();
-                layers.leak += 1 / piece.layer().airPermeability();
+                double cloth;
+                double fill = 0;
+                double vapour;
                 if (zone == Zone.FOOT && !Double.isNaN(piece.sole())) {
-                    layers.resistance[i] = piece.sole() * piece.layer().resistance();
-                    layers.vapour[i] = piece.layer().vapourResistance();
+                    density = piece.layer().fillDensity();
+                    fill = piece.filled() ? piece.sole() * piece.fill(density) : 0;
+                    cloth = piece.sole() * piece.layer().resistance() - fill;
+                    vapour = piece.layer().vapourResistance();
                     thickness += piece.layer().thickness();
                 } else if (piece.filled()) {
-                    layers.resistance[i] = thin * piece.shell() + piece.fill(density);
-                    layers.vapour[i] = piece.vapour(density);
+                    cloth = thin * piece.shell();
+                    fill = piece.fill(density);
+                    vapour = piece.vapour(density);
                     thickness += piece.thickness(density);
                 } else {
                     double kept = piece.lofty() ? fleece : thin;
-                    layers.resistance[i] = kept * piece.layer().resistance();
-                    layers.vapour[i] = kept * piece.layer().vapourResistance();
+                    cloth = kept * piece.layer().resistance();
+                    vapour = kept * piece.layer().vapourResistance();
                     thickness += kept * piece.layer().thickness();
                 }
+                layers.set(i, piece, water(piece, density, 1, cloth, fill, vapour, 0, 0), piece.arealHeatCapacity());
             }
             double clothing = sum(layers.resistance);
             double pad = padResistance(onPad, clothing);
@@ -565,6 +717,7 @@ public final class Stacks {
             final double[] vapour;
             final double[] heatCapacity;
             final double[] mass;
+            final LayerWater[] water;
             double leak;
             double draught;
 
@@ -574,6 +727,17 @@ public final class Stacks {
                 vapour = new double[layers];
                 heatCapacity = new double[layers];
                 mass = new double[layers];
+                water = new LayerWater[layers];
+            }
+
+            void set(int i, Worn piece, LayerWater parts, double capacity) {
+                ids[i] = piece.garment().spec().id();
+                water[i] = parts;
+                resistance[i] = parts.gapResistance() + (parts.clothResistance() + parts.fillResistance());
+                vapour[i] = parts.gapVapour() + (parts.clothVapour() + parts.fillVapour());
+                heatCapacity[i] = capacity;
+                mass[i] = parts.clothMass() + parts.fillMass();
+                leak += 1 / piece.layer().airPermeability();
             }
 
             PatchStack patch(
@@ -600,6 +764,7 @@ public final class Stacks {
                         pad,
                         padCapacity,
                         contactRadius,
+                        water,
                         false);
             }
         }

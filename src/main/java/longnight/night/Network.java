@@ -503,8 +503,7 @@ final class Network {
             for (int p = 0; p < count; p++) {
                 double q = inner[start + p] * (y[below + p] - y[start + p]);
                 rate[below + p] -= q;
-                rate[start + p] =
-                        q - outer[start + p] * (y[start + p] - outerCelsius[start + p]) + source[start + p];
+                rate[start + p] = q - outer[start + p] * (y[start + p] - outerCelsius[start + p]) + source[start + p];
             }
         }
         rate[sleep] = (control.sleepTarget - y[sleep]) / SLEEP_TIME;

@@ -3,7 +3,6 @@ package longnight.night;
 import java.util.Arrays;
 import longnight.air.SaturationVapour;
 import longnight.clothing.WaterClass;
-import longnight.clothing.law.Sorption;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -216,7 +215,8 @@ final class Water {
             liquid[i] += melt;
             pressure[i] = p[k];
             kept += amount + bind;
-            source[i] = (LATENT * (amount + bind) + (frozen ? FUSION * amount : 0.0) + SORPTION * bind - FUSION * melt) / dt;
+            source[i] = (LATENT * (amount + bind) + (frozen ? FUSION * amount : 0.0) + SORPTION * bind - FUSION * melt)
+                    / dt;
         }
         fromSkin[patch] = into;
         toOutside[patch] = into - kept / dt;
@@ -312,9 +312,9 @@ final class Water {
     }
 
     private double store(int i) {
-        return ice[i] > NOTHING && liquid[i] <= NOTHING ? ice[i] : liquid[i] > NOTHING && ice[i] <= NOTHING
-                ? liquid[i]
-                : Math.max(liquid[i], ice[i]);
+        return ice[i] > NOTHING && liquid[i] <= NOTHING
+                ? ice[i]
+                : liquid[i] > NOTHING && ice[i] <= NOTHING ? liquid[i] : Math.max(liquid[i], ice[i]);
     }
 
     private double solveHeat(

@@ -24,7 +24,11 @@ public enum OutdoorParameter implements ModelParameter {
     /** Most that a snow surface lies below the air. */
     GROUND_DEPRESSION_LIMIT(10, 4, 14, "K", "engineering estimate, no source"),
     /** Least air speed at the body outdoors. */
-    MINIMUM_WIND(0.15, 0.05, 0.3, "m/s", "engineering estimate, no source: drift of calm nights");
+    MINIMUM_WIND(0.15, 0.05, 0.3, "m/s", "engineering estimate, no source: drift of calm nights"),
+    /** Liquid water in supercooled cloud. */
+    RIME_WATER(2e-4, 5e-5, 5e-4, "kg/m3", "engineering estimate, no source: hill cloud, usually 0.1 to 0.5 g/m3"),
+    /** Median diameter of cloud drops. */
+    RIME_DROP(1.8e-5, 1.2e-5, 2.5e-5, "m", "common practice, no source: hill cloud, usually 15 to 20 um");
 
     private final double nominal;
     private final double low;

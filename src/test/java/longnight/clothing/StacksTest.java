@@ -82,6 +82,96 @@ class StacksTest {
         }
     }
 
+    /** Cloth and fill of each piece are all there, whoever wears it and however, and no more than the piece weighs. */
+    @ParameterizedTest
+    @EnumSource(Posture.class)
+    void dryMassIsTheClothAndFillOfThePiece(Posture posture) {
+        for (Outfit.Kit kit : List.of(Kits.LIGHT, Kits.TYPICAL, Kits.HEAVY, Kits.COTTON)) {
+            for (double scale : new double[] {0.7, 1, 1.4}) {
+                double[] area = Arrays.stream(Kits.AREA).map(a -> a * scale).toArray();
+                List<PatchStack> patches = Stacks.compile(kit, posture, area, Kits.NOMINAL);
+                for (Garment piece : kit.pieces()) {
+                    double sum = 0;
+                    for (PatchStack patch : patches) {
+                        for (int i = 0; i < patch.layers(); i++) {
+                            if (patch.layerIds()[i].equals(piece.spec().id())) {
+                                sum += patch.area() * patch.dryMass()[i];
+                            }
+                        }
+                    }
+                    assertThat(sum)
+                            .as("%s", piece.spec().id())
+                            .isCloseTo(Textile.of(piece).mass(), within(1e-12))
+                            .isBetween(0.2 * piece.spec().mass(), piece.spec().mass());
+                }
+            }
+        }
+    }
+
+    /** All of the down, and of the batt what its areal mass says. */
+    @Test
+    void fillIsInTheDryMass() {
+        double fill = 0;
+        for (PatchStack patch : compile(kit(Kits.DOWN_JACKET), Posture.SITTING_KNEES_UP)) {
+            for (LayerWater layer : patch.water()) {
+                assertThat(layer.fill()).isEqualTo(WaterClass.DOWN);
+                fill += patch.area() * layer.fillMass();
+            }
+        }
+        assertThat(fill).isCloseTo(0.085, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Posture.class)
+    void partsOfALayerMakeUpTheLayer(Posture posture) {
+        for (Outfit outfit : OUTFITS) {
+            for (PatchStack patch : compile(outfit, posture)) {
+                assertThat(patch.water()).hasSize(patch.layers());
+                for (int i = 0; i < patch.layers(); i++) {
+                    LayerWater w = patch.water()[i];
+                    assertThat(w.gapResistance() + w.clothResistance() + w.fillResistance())
+                            .isCloseTo(patch.resistance()[i], within(1e-15));
+                    assertThat(w.gapVapour() + w.clothVapour() + w.fillVapour())
+                            .isCloseTo(patch.vapourResistance()[i], within(1e-12));
+                    assertThat(w.clothMass() + w.fillMass()).isCloseTo(patch.dryMass()[i], within(1e-15));
+                    assertThat(w.gapResistance()).isNotNegative();
+                    assertThat(w.clothResistance()).isNotNegative();
+                    assertThat(w.clothVapour()).isPositive();
+                    assertThat(w.clothMass()).isPositive();
+                    assertThat(w.fill() == null).isEqualTo(w.fillLoft() == null).isEqualTo(w.fillMass() == 0);
+                    assertThat(w.clothHold()).isPositive();
+                    assertThat(w.passes()).isBetween(0.0, 1.0);
+                    assertThat(w.repels()).isBetween(0.0, 0.95);
+                }
+            }
+        }
+    }
+
+    @Test
+    void facesAndClasses() {
+        LayerWater rain = first(piece("rain", GarmentKind.RAIN_TOP, 0.4));
+        assertThat(rain.face()).isEqualTo(RainFace.WATERPROOF);
+        assertThat(rain.passes()).isZero();
+        assertThat(rain.repels()).isEqualTo(0.9);
+        LayerWater wind = first(Kits.WIND_JACKET);
+        assertThat(wind.face()).isEqualTo(RainFace.TIGHT);
+        assertThat(wind.passes()).isEqualTo(0.2);
+        LayerWater hoodie = first(Kits.COTTON_HOODIE);
+        assertThat(hoodie.face()).isEqualTo(RainFace.OPEN);
+        assertThat(hoodie.cloth()).isEqualTo(WaterClass.COTTON);
+        assertThat(hoodie.repels()).isZero();
+        assertThat(first(Kits.PARKA).fill()).isEqualTo(WaterClass.CONTINUOUS_FILAMENT);
+        assertThat(first(Kits.VEST).cloth()).isEqualTo(WaterClass.NYLON);
+    }
+
+    private static LayerWater first(Garment garment) {
+        return compile(kit(garment), Posture.STANDING).stream()
+                .filter(patch -> patch.zone() == Zone.CHEST)
+                .findFirst()
+                .orElseThrow()
+                .water()[0];
+    }
+
     /** The worked trunk stack of the check values, through the same compilation that a night uses. */
     @Test
     void workedTrunkStack() {

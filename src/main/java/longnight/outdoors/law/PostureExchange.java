@@ -7,7 +7,7 @@ import longnight.figure.Posture;
 public final class PostureExchange {
 
     /** Skin areas [m2] of the standard body, both sides, neck with the head: Takahashi et al. 2021. */
-    private static final double[] AREA = {0.139, 0.175, 0.161, 0.221, 0.192, 0.126, 0.100, 0.418, 0.224, 0.112};
+    static final double[] AREA = {0.139, 0.175, 0.161, 0.221, 0.192, 0.126, 0.100, 0.418, 0.224, 0.112};
 
     /** Measured radiant coefficients [W/(m2 K)]: Ichihara et al. 1997, AIJ 62(501):45 (standing, chair). */
     private static final double[] STANDING = {4.89, 4.32, 4.09, 4.32, 4.55, 4.43, 4.21, 4.77, 5.34, 6.14};
