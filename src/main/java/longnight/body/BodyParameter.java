@@ -86,7 +86,62 @@ public enum BodyParameter implements ModelParameter {
             "degC",
             "J Appl Physiol 14:765, 1959 (abstract): near-continuous sleep at mean skin 30.5"),
     /** Weight of trunk skin in the sleep signal. */
-    SLEEP_TRUNK_WEIGHT(0.3, 0, 0.5, "1", "engineering estimate, fitted to cold nights (Irving et al. 1960)");
+    SLEEP_TRUNK_WEIGHT(0.3, 0, 0.5, "1", "engineering estimate, fitted to cold nights (Irving et al. 1960)"),
+    /** Factor on the metabolic rate of walking. */
+    WALK_HEAT(
+            1.0,
+            0.9,
+            1.2,
+            "1",
+            "Looney et al. 2019: standard error 0.2-0.4 W/kg; up to 20 % more with heavy loads (Looney et al. 2022)"),
+    /** Share of the height lost downhill that warms the walker. */
+    DESCENT_HEAT(1.0, 0.5, 1.0, "1", "mechanics; what snow and scree take is an engineering estimate"),
+    /** Rise of sitting still over lying. */
+    SIT_STILL(0.04, 0, 0.10, "1", "Levine, Schleusner and Jensen 2000, Am J Clin Nutr 72:1451, mean and SD"),
+    /** Rise of sitting and shifting over lying. */
+    SIT_SHIFTING(0.54, 0.25, 0.83, "1", "Levine, Schleusner and Jensen 2000, Am J Clin Nutr 72:1451, mean and SD"),
+    /** Rise of standing still over lying. */
+    STAND_STILL(0.13, 0.05, 0.21, "1", "Levine, Schleusner and Jensen 2000, Am J Clin Nutr 72:1451, mean and SD"),
+    /** Rise of standing and shifting over lying. */
+    STAND_SHIFTING(0.94, 0.56, 1.32, "1", "Levine, Schleusner and Jensen 2000, Am J Clin Nutr 72:1451, mean and SD"),
+    /** Digestion heat of a mixed meal over its energy. */
+    DIGESTION_SHARE(0.10, 0.05, 0.15, "1", "Westerterp 2004, Nutr Metab 1:5"),
+    /** Time from a meal to the peak of digestion heat. */
+    DIGESTION_PEAK(4500, 3600, 4600, "s", "from memory: peak 60-90 min, nine tenths within 5 h"),
+    /** Glycogen per mass of muscle when full. */
+    GLYCOGEN_MUSCLE(
+            0.0125, 0.010, 0.015, "kg/kg", "reviews (authors not noted): 300-400 g in a 70 kg man; overfed 15 g/kg"),
+    /** Glycogen in the liver when full. */
+    GLYCOGEN_LIVER(0.090, 0.044, 0.110, "kg", "reviews (authors not noted): 40-110 g, 44 g after a night's fast"),
+    /** Share of a full store left after missed meals. */
+    FUEL_MISSED_MEALS(0.6, 0.4, 0.8, "1", "engineering estimate, no source"),
+    /** Share of a full store left after a hard day with little food. */
+    FUEL_EXHAUSTED(0.4, 0.2, 0.5, "1", "engineering estimate, no source"),
+    /** Share of heat from carbohydrate in rest and mild shivering. */
+    CARBOHYDRATE_SHARE(0.40, 0.28, 0.65, "1", "Haman et al. 2002 (0.40); low and high stores, Haman et al. 2004"),
+    /** Heat over rest above which all more comes from carbohydrate. */
+    CARBOHYDRATE_TURN(
+            2.6, 2.0, 3.0, "1", "Haman et al. 2002 and 2004 (J Physiol, PMC1464733); range is an engineering estimate"),
+    /** Largest share of heat that food just eaten covers. */
+    FOOD_SHARE(0.15, 0.10, 0.30, "1", "blood sugar 10-15 % (Haman et al. 2002, 2004); upper end from memory"),
+    /** Share of the carbohydrate store below which the peak of shivering falls. */
+    FUEL_KNEE(0.25, 0.15, 0.40, "1", "engineering estimate, no source"),
+    /** Share of the peak of shivering that remains with an empty store. */
+    FUEL_FLOOR(0.5, 0.4, 0.8, "1", "engineering estimate, no source: fat still burns"),
+    /** Sweat per head-core error, as heat of evaporation. */
+    SWEAT_CORE_GAIN(371.2, 250, 500, "W/K", "Stolwijk 1971, Tanabe et al. 2002; range is an engineering estimate"),
+    /** Sweat per skin signal, as heat of evaporation. */
+    SWEAT_SKIN_GAIN(33.6, 20, 50, "W/K", "Stolwijk 1971, Tanabe et al. 2002; range is an engineering estimate"),
+    /** Largest rate of sweating. */
+    SWEAT_CAP(1.0 / 3600, 0.5 / 3600, 1.5 / 3600, "kg/s", "engineering estimate, no source"),
+    /** Share of a heat pack's output that reaches the body when worn over the base layer. */
+    HEAT_PACK_TO_BODY(0.5, 0.2, 0.8, "1", "engineering estimate, no source"),
+    /** Latent heat of a setting pack. */
+    SETTING_PACK(276e3, 264e3, 289e3, "J/kg", "sodium acetate trihydrate, reference works"),
+    /** Factor on the contact shares of a huddle. */
+    HUDDLE_CONTACT(1.0, 0.5, 1.5, "1", "engineering estimate, no source"),
+    /** Factor on the wind for those in the lee of a huddle. */
+    HUDDLE_LEE(0.6, 0.4, 1.0, "1", "engineering estimate, no source");
 
     private final double nominal;
     private final double low;

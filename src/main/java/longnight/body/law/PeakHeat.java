@@ -10,8 +10,6 @@ package longnight.body.law;
  * (engineering estimate). <b>Check value.</b> VO2max 45, BMI 24, 30 years: 17.35 mL/kg/min = 5.81 W/kg.
  */
 public final class PeakHeat {
-    private static final double JOULE_PER_ML = 20.1;
-
     private PeakHeat() {}
 
     /**
@@ -26,6 +24,6 @@ public final class PeakHeat {
     public static double eyolfson(double mass, double height, double age, double peakOxygen, double rest) {
         double bmi = mass / (height * height);
         double uptake = 30.5 + 0.348 * peakOxygen - 0.909 * bmi - 0.233 * age;
-        return Math.max(uptake * mass / 60.0 * JOULE_PER_ML, 2.5 * rest);
+        return Math.max(Met.oxygen(uptake, mass), 2.5 * rest);
     }
 }
