@@ -102,6 +102,12 @@ public enum ClothingParameter implements ModelParameter {
     SORPTION_TIME_THIN(1200, 600, 2400, "s", "engineering estimate, no source: bound water of thin cloth"),
     SORPTION_TIME_LOFTY(3600, 1800, 7200, "s", "engineering estimate, no source: bound water of fills and fleece"),
     WICKING_FACTOR(1, 0.3, 3, "1", "engineering estimate, no source: factor on all wicking coefficients"),
+    SOAKED_FROM_GROUND(
+            0.5,
+            0.3,
+            0.8,
+            "1",
+            "engineering estimate, no source: of snow melted under the body, what enters the cloth"),
     DRIP_TIME(60, 20, 300, "s", "engineering estimate, no source: time in which excess water drains"),
     FACE_HOLD(0.075, 0.05, 0.10, "kg/m2", "engineering estimate, no source: water in a wetted-out tight face"),
     FINISH_NEW(0.90, 0.80, 0.95, "1", "engineering estimate, no source: share of first rain thrown off"),

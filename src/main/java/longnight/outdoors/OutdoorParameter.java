@@ -25,6 +25,10 @@ public enum OutdoorParameter implements ModelParameter {
     GROUND_DEPRESSION_LIMIT(10, 4, 14, "K", "engineering estimate, no source"),
     /** Least air speed at the body outdoors. */
     MINIMUM_WIND(0.15, 0.05, 0.3, "m/s", "engineering estimate, no source: drift of calm nights"),
+    /** Factor on the area that catches rain and snow. */
+    CATCHING_AREA(1, 0.7, 1.3, "1", "engineering estimate, no source: facing the wind or not, sharing over the body"),
+    /** Share of dry snow that stays on cloth. */
+    DRY_SNOW_STICKS(0.05, 0.02, 0.15, "1", "engineering estimate, no source: the rest bounces or is brushed off"),
     /** Liquid water in supercooled cloud. */
     RIME_WATER(2e-4, 5e-5, 5e-4, "kg/m3", "engineering estimate, no source: hill cloud, usually 0.1 to 0.5 g/m3"),
     /** Median diameter of cloud drops. */

@@ -41,6 +41,9 @@ public final class Precipitation {
 
     private static final double WET_SNOW_SPEED = 1.6;
 
+    /** Share of snow that stays at 0 degC wet bulb [1]; engineering estimate, no source. */
+    private static final double DAMP_SHARE = 0.5;
+
     /** Heat to warm ice [J/(kg K)], textbook, at -5 degC. */
     private static final double ICE_HEAT = 2.1e3;
 
@@ -127,17 +130,18 @@ public final class Precipitation {
     // --- What stays ---
 
     /**
-     * Share of the snow caught that stays on a cloth [1]: 0.05 of dry snow (the rest bounces or is brushed off), rising to 0.5
+     * Share of the snow caught that stays on a cloth [1]: little of dry snow (the rest bounces or is brushed off), rising to 0.5
      * between -2 and 0 degC wet bulb; of wet snow 1/v in wind v above 1 m/s (ISO 12494, wet-snow accretion, from memory), with
      * its corner rounded; all of it on a surface above the melting point, where it melts as it lands. Numbers below 0 degC and
      * the ramps: engineering estimates, no source.
      *
-     * @param wetBulb wet-bulb temperature of the air [degC]
-     * @param wind    at the body [m/s], 0 and up
-     * @param surface outermost cloth [degC]
+     * @param wetBulb  wet-bulb temperature of the air [degC]
+     * @param wind     at the body [m/s], 0 and up
+     * @param surface  outermost cloth [degC]
+     * @param dryShare of dry snow [1], 0 to 0.5
      */
-    public static double sticking(double wetBulb, double wind, double surface) {
-        double cold = 0.05 + 0.45 * Smooth.step((wetBulb + 2) / 2);
+    public static double sticking(double wetBulb, double wind, double surface, double dryShare) {
+        double cold = dryShare + (DAMP_SHARE - dryShare) * Smooth.step((wetBulb + 2) / 2);
         double v4 = wind * wind * wind * wind;
         double wet = 1 / Math.sqrt(Math.sqrt(Math.sqrt(1 + v4 * v4)));
         double stays = cold + (wet - cold) * Smooth.step(wetBulb / 0.5);

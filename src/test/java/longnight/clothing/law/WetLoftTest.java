@@ -15,30 +15,32 @@ class WetLoftTest {
     private static final WetLoft.Constants NOMINAL = new WetLoft.Constants(0.45, 0.3, 0.3);
 
     /**
-     * Printed to 0.01. Density of down was not stated with them: 2.6 kg/m3, that of fill power 800 in the worked jacket,
-     * returns them; continuous filament at 8 kg/m3 comes out 0.009 above two of its three values.
+     * Printed to 0.01, so held to half of that. The densities behind the printed values were not stated: short staple and
+     * active batt return them at their nominal 9 and 12 kg/m3; for down one density was fitted to the six values of both
+     * kinds (2.48, between fill power and overfill of a jacket), for continuous filament one to its three (8.4).
      */
     @ParameterizedTest
     @CsvSource({
-        "0.15, 0.5, 2.59, 0.06, 0.75, 0.37, 0.19, 0.012",
-        "0.30, 1.2, 2.59, 0.06, 0.91, 0.72, 0.52, 0.010",
-        "0.65, 1.5, 9, 0.15, 0.93, 0.79, 0.64, 0.005",
-        "0.75, 2.0, 8, 0.22, 0.96, 0.87, 0.77, 0.011",
-        "0.75, 2.0, 12, 0.18, 0.94, 0.81, 0.67, 0.005",
+        "0.15, 0.5, 2.48, 0.06, 0.75, 0.37, 0.19",
+        "0.30, 1.2, 2.48, 0.06, 0.91, 0.72, 0.52",
+        "0.65, 1.5, 9, 0.15, 0.93, 0.79, 0.64",
+        "0.75, 2.0, 8.4, 0.22, 0.96, 0.87, 0.77",
+        "0.75, 2.0, 12, 0.18, 0.94, 0.81, 0.67",
     })
     void workedShares(
-            double least,
-            double range,
-            double density,
-            double radiation,
-            double damp,
-            double wet,
-            double soaked,
-            double tolerance) {
+            double least, double range, double density, double radiation, double damp, double wet, double soaked) {
         WetLoft fill = WetLoft.fill(least, range, density, radiation, NOMINAL);
-        assertThat(fill.resistance(0.3, 0)).isCloseTo(damp, within(tolerance));
-        assertThat(fill.resistance(1, 0)).isCloseTo(wet, within(tolerance));
-        assertThat(fill.resistance(2, 0)).isCloseTo(soaked, within(tolerance));
+        assertThat(fill.resistance(0.3, 0)).isCloseTo(damp, within(0.0051));
+        assertThat(fill.resistance(1, 0)).isCloseTo(wet, within(0.0051));
+        assertThat(fill.resistance(2, 0)).isCloseTo(soaked, within(0.0051));
+    }
+
+    /** Misfit: at its nominal 8 kg/m3 continuous filament comes out 0.010 and 0.009 above the printed 0.87 and 0.77. */
+    @Test
+    void continuousFilamentAtItsNominalDensity() {
+        WetLoft fill = WetLoft.fill(0.75, 2.0, 8, 0.22, NOMINAL);
+        assertThat(fill.resistance(1, 0) - 0.87).isCloseTo(0.010, within(5e-4));
+        assertThat(fill.resistance(2, 0) - 0.77).isCloseTo(0.009, within(5e-4));
     }
 
     /** Dry is exactly dry; more water never warms; ice costs less loft than the same liquid. */

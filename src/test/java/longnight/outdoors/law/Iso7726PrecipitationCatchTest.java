@@ -74,20 +74,20 @@ class Iso7726PrecipitationCatchTest {
     /** 0.05 when dry, 0.5 at 0 degC wet bulb, ISO 12494's 1/v when wet. */
     @Test
     void snowSticks() {
-        assertThat(Precipitation.sticking(-2, 4, -5)).isEqualTo(0.05);
-        assertThat(Precipitation.sticking(-12, 0, -15)).isEqualTo(0.05);
-        assertThat(Precipitation.sticking(0, 4, 0)).isCloseTo(0.5, within(1e-12));
-        assertThat(Precipitation.sticking(1, 4, 0)).isCloseTo(0.25, within(1e-4));
-        assertThat(Precipitation.sticking(1, 0.3, 0)).isCloseTo(1, within(1e-4));
-        assertThat(Precipitation.sticking(-12, 4, 1)).isEqualTo(1);
+        assertThat(Precipitation.sticking(-2, 4, -5, 0.05)).isEqualTo(0.05);
+        assertThat(Precipitation.sticking(-12, 0, -15, 0.05)).isEqualTo(0.05);
+        assertThat(Precipitation.sticking(0, 4, 0, 0.05)).isCloseTo(0.5, within(1e-12));
+        assertThat(Precipitation.sticking(1, 4, 0, 0.05)).isCloseTo(0.25, within(1e-4));
+        assertThat(Precipitation.sticking(1, 0.3, 0, 0.05)).isCloseTo(1, within(1e-4));
+        assertThat(Precipitation.sticking(-12, 4, 1, 0.05)).isEqualTo(1);
     }
 
     @Test
     void stickingHasNoJump() {
         for (double v : new double[] {0, 1, 2, 8}) {
-            double before = Precipitation.sticking(-4, v, -1);
+            double before = Precipitation.sticking(-4, v, -1, 0.05);
             for (double t = -4; t < 3; t += 0.001) {
-                double here = Precipitation.sticking(t, v, -1);
+                double here = Precipitation.sticking(t, v, -1, 0.05);
                 assertThat(here).isBetween(0.05, 1.0);
                 // Steepest ramp: 0.5 over 0.5 degC, cubic, slope 1.5.
                 assertThat(Math.abs(here - before)).isLessThan(0.0016);
