@@ -12,10 +12,14 @@ public enum Caution {
     EXTREMITIES,
     /** Bare face can freeze. */
     FACE,
-    /** Water is not yet computed: rain, sweat and damp are left out. */
+    /** Water was not followed in this run: rain, sweat and damp are left out. */
     DRY_ONLY,
-    /** Precipitation falls in this night and is not computed. */
+    /** Precipitation falls in this night and was not followed. */
     PRECIPITATION_IGNORED,
+    /** Rain or wet snow wets the clothing: uptake constants are estimates. */
+    WETTING,
+    /** Carbohydrate runs low: the peak of shivering falls. */
+    FUEL_LOW,
     /** Body fat or other personal facts were guessed. */
     PERSON_GUESSED,
     /** Very fat person: late shivering and warm core are known misfits. */

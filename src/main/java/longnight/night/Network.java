@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import longnight.assumption.ParameterSet;
 import longnight.body.Body;
 import longnight.body.law.Breath;
 import longnight.body.law.SkinVapour;
+import longnight.clothing.ClothingParameter;
 import longnight.clothing.PatchStack;
 import longnight.clothing.WaterClass;
 import longnight.clothing.law.WetLoft;
@@ -55,10 +57,6 @@ final class Network {
     private static final double FACE_CAPACITY = 300;
     /** Water per dry mass below which cloth counts as dry [1] (numerical choice). */
     private static final double DRY = 1e-4;
-    /** Collapse of air gaps beside soaked thin cloth: fitted to wet over dry insulation of 0.63 to 0.68. */
-    private static final double CLING_LEAST = 0.4;
-
-    private static final double CLING_RANGE = 0.3;
     /** Melt at the snow surface: conductance above 0 degC [W/(m2 K)] and smoothing width [K] (numerical choices). */
     private static final double MELT = 200.0;
 
@@ -109,6 +107,8 @@ final class Network {
     final Water water;
 
     private final boolean wet;
+    private final double clingLeast;
+    private final double clingRange;
     /** Nodes that are cloth or pad (their store belongs to the clothing), as opposed to ground. */
     final boolean[] isCloth;
 
@@ -146,7 +146,7 @@ final class Network {
             Surroundings surroundings,
             NightPlan plan,
             double outfitResistance,
-            double windFactor,
+            ParameterSet<ClothingParameter> clothing,
             boolean wet,
             @Nullable Films films) {
         this.body = body;
@@ -202,6 +202,8 @@ final class Network {
         windRatio = new WindRatio[patches];
         System.arraycopy(body.capacities(), 0, capacity, 0, Body.NODES);
         this.wet = wet;
+        clingLeast = clothing.get(ClothingParameter.CLING_LEAST);
+        clingRange = clothing.get(ClothingParameter.CLING_RANGE);
         int[] breathing = new int[patches];
         double[] patchArea = new double[patches];
         for (int p = 0; p < patches; p++) {
@@ -210,7 +212,8 @@ final class Network {
         }
         water = new Water(patches, breathing, levelStart, nodes, patchArea);
         for (int p = 0; p < patches; p++) {
-            windRatio[p] = new WindRatio(stacks[p].airPermeability(), outfitResistance, windFactor);
+            windRatio[p] = new WindRatio(
+                    stacks[p].airPermeability(), outfitResistance, clothing.get(ClothingParameter.WIND_RATIO_FACTOR));
             build(p, ground);
         }
         System.arraycopy(own, 0, ownNow, 0, nodes);
@@ -290,7 +293,7 @@ final class Network {
                 if (k > 0 && isThin(c, k - 1)) {
                     facing += water.liquid[levelStart[k - 1] + p] / water.mass[levelStart[k - 1] + p];
                 }
-                gapNow[i] = facing < DRY ? gap[i] : gap[i] * WetLoft.cling(facing, CLING_LEAST, CLING_RANGE);
+                gapNow[i] = facing < DRY ? gap[i] : gap[i] * WetLoft.cling(facing, clingLeast, clingRange);
             }
         }
     }

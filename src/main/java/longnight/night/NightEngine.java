@@ -3,7 +3,6 @@ package longnight.night;
 import java.util.ArrayList;
 import java.util.List;
 import longnight.body.Body;
-import longnight.clothing.ClothingParameter;
 import longnight.clothing.Garment;
 import longnight.clothing.Outfit;
 import longnight.clothing.Pad;
@@ -65,7 +64,7 @@ public final class NightEngine {
                 scenario.surroundings(),
                 scenario.plan(),
                 Iso11079.basicFromTotal(staticTotal),
-                choice.clothing().get(ClothingParameter.WIND_RATIO_FACTOR),
+                choice.clothing(),
                 water,
                 films);
     }

@@ -28,6 +28,8 @@ import org.jspecify.annotations.Nullable;
  * @param guessed         everything guessed
  * @param cautions        codes of the cautions that apply, the general one first
  * @param secondOpinion   null when it does not apply (laboratory or out of range altogether)
+ * @param water           the night's water; null when it was not followed
+ * @param fuel            food and drink; null when nothing was run
  * @param stopped         time at which the run stopped because the core fell below 32 degC [s]; NaN when it ran through
  */
 public record NightResult(
@@ -51,4 +53,6 @@ public record NightResult(
         List<Guess> guessed,
         List<Caution> cautions,
         @Nullable SecondOpinion secondOpinion,
+        @Nullable WaterReport water,
+        @Nullable FuelReport fuel,
         double stopped) {}

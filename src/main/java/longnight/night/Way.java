@@ -13,5 +13,9 @@ public enum Way {
     /** Warming and wetting the breath. */
     BREATH,
     /** Heat that stays in the clothing and pad (negative when they cool). */
-    CLOTHING_STORE
+    CLOTHING_STORE,
+    /** Warming and melting the rain and snow that settle on the clothes. */
+    PRECIPITATION,
+    /** Heat brought from outside: hot drink, bottle, heat pack (negative: a gain). */
+    BROUGHT
 }

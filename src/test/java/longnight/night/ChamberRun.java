@@ -149,7 +149,8 @@ final class ChamberRun {
                 surroundings,
                 new NightPlan(BEDTIME * 3600, surroundings.lastTime(), posture, night, night, Double.NaN),
                 0,
-                1,
+                choice.clothing(),
+                false,
                 dress.films);
     }
 

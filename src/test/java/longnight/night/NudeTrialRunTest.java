@@ -59,7 +59,8 @@ class NudeTrialRunTest {
                         List.of(new Chamber.Setting(0, air, Double.NaN, 0.1, 0.5)), hours * 3600, 101325, null),
                 plan,
                 0,
-                1,
+                ParameterSet.nominal(longnight.clothing.ClothingParameter.class),
+                false,
                 new Network.Films(Body.stillConvection(), Body.stillRadiation()));
         Runner runner = new Runner(net, NumericalSettings.standard());
         runner.run();

@@ -1,0 +1,47 @@
+package longnight.night;
+
+import longnight.clothing.Outfit;
+import longnight.figure.Posture;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One stretch of a plan: posture, clothing and activity do not change in it. The weather may.
+ *
+ * @param name         word shown to people
+ * @param from         start [s from dusk, negative before it]
+ * @param to           end [s from dusk], after {@code from}
+ * @param posture      posture held; standing while marching
+ * @param sleepAllowed whether the person may sleep
+ * @param march        walking; null while still
+ * @param drillShare   share of the time spent in a warming drill [1], 0 to 1
+ * @param drillHeat    heat made in the drill per body mass [W/kg]
+ * @param outfit       what is worn; null for the scenario's outfit
+ * @param huddle       share of the body's area kept from losing heat by partners in touch [1], 0 to 0.4
+ * @param windShare    share of the wind at the place that reaches the person [1], 0.03 to 1: shelter found
+ * @param underRoof    no rain or snow reaches the person
+ */
+public record Phase(
+        String name,
+        double from,
+        double to,
+        Posture posture,
+        boolean sleepAllowed,
+        @Nullable March march,
+        double drillShare,
+        double drillHeat,
+        @Nullable Outfit outfit,
+        double huddle,
+        double windShare,
+        boolean underRoof) {
+
+    public Phase {
+        if (!(to > from)) {
+            throw new IllegalArgumentException("phase " + name + " from " + from + " to " + to + " s: it must last");
+        }
+    }
+
+    /** Sitting, standing or lying still in the scenario's outfit. */
+    public static Phase still(String name, double from, double to, Posture posture, boolean sleepAllowed) {
+        return new Phase(name, from, to, posture, sleepAllowed, null, 0, 0, null, 0, 1, false);
+    }
+}
