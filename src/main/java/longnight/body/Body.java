@@ -4,12 +4,15 @@ import longnight.assumption.ParameterSet;
 import longnight.body.law.AirSlopeShivering;
 import longnight.body.law.BodyArea;
 import longnight.body.law.Breath;
+import longnight.body.law.Fuel;
 import longnight.body.law.GatedShivering;
 import longnight.body.law.PeakHeat;
 import longnight.body.law.RestingHeat;
 import longnight.body.law.SetLevel;
 import longnight.body.law.Shivering;
 import longnight.body.law.SkinVapour;
+import longnight.body.law.Sweat;
+import longnight.body.law.WalkingHeat;
 import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 
@@ -45,6 +48,9 @@ public final class Body {
     private static final int THIGH = BodySegment.THIGH.ordinal();
     private static final double NEUTRAL_BLOOD = 36.8;
     private static final double LN2_PER_10K = StrictMath.log(2.0) / 10.0;
+    /** Blood flow to working muscle [W/K per W]: flow in proportion to heat, no counter-current. */
+    private static final double WORK_FLOW = NodeTables.BLOOD_HEAT * NodeTables.FLOW_PER_HEAT;
+
     private static final double NEUTRAL_HUMIDITY = 0.5;
     private static final double SEA_LEVEL = 101325.0;
 
@@ -73,6 +79,10 @@ public final class Body {
     private final double[] neutral;
     private final double neutralOperative;
 
+    private final double walkFactor;
+    private final double descentShare;
+    private final Sweat sweat;
+    private final Fuel fuel;
     private final double vesselGain;
     private final double vesselCoreWeight;
     private final double skinFloor;
@@ -108,6 +118,20 @@ public final class Body {
                 : options.peakHeat();
         thighLink = p.get(BodyParameter.THIGH_LINK);
         scale(p);
+        walkFactor = p.get(BodyParameter.WALK_HEAT);
+        descentShare = p.get(BodyParameter.DESCENT_HEAT);
+        sweat = new Sweat(
+                p.get(BodyParameter.SWEAT_CORE_GAIN),
+                p.get(BodyParameter.SWEAT_SKIN_GAIN),
+                p.get(BodyParameter.SWEAT_CAP));
+        double leanMass = person.mass() * (1.0 - person.bodyFat() / 100.0);
+        fuel = new Fuel(
+                Fuel.fullStore(leanMass, p.get(BodyParameter.GLYCOGEN_MUSCLE), p.get(BodyParameter.GLYCOGEN_LIVER)),
+                p.get(BodyParameter.CARBOHYDRATE_SHARE),
+                p.get(BodyParameter.CARBOHYDRATE_TURN),
+                p.get(BodyParameter.FOOD_SHARE),
+                p.get(BodyParameter.FUEL_KNEE),
+                p.get(BodyParameter.FUEL_FLOOR));
         vesselGain = p.get(BodyParameter.VESSEL_GAIN);
         vesselCoreWeight = p.get(BodyParameter.VESSEL_CORE_WEIGHT);
         skinFloor = p.get(BodyParameter.SKIN_FLOOR);
@@ -356,8 +380,30 @@ public final class Body {
         public double trunkSkin;
         /** Rectal temperature [degC]. */
         public double rectal;
+        /** Head core above its set level [K]. */
+        public double headError;
+        /** Sensor-weighted skin above neutral [K]. */
+        public double skinSignal;
+        /** Skin of each segment above neutral [K]. */
+        public final double[] skinError = new double[S];
         /** Sleep fraction that the person tends to [1]. */
         public double sleepTarget;
+    }
+
+    /** What the person does and is held to; set by the caller before the controllers run. */
+    public static final class Circumstances {
+        /** Posture. */
+        public Posture posture = Posture.SITTING_KNEES_UP;
+        /** Whether sleep is allowed. */
+        public boolean maySleep;
+        /** Total heat imposed [W]; NaN for the person's own. */
+        public double imposedHeat = Double.NaN;
+        /** Heat of muscle work above rest: walking, a drill [W]. */
+        public double work;
+        /** Heat of digestion [W]. */
+        public double digestion;
+        /** What fatigue leaves of the peak of shivering [1]. */
+        public double peakFactor = 1;
     }
 
     /**
@@ -368,9 +414,7 @@ public final class Body {
      * @param sleepLevel  sleep fraction as followed by the set level [1]
      * @param laggedSkin  mean skin of five minutes ago [degC]
      * @param secondsOfDay local clock [s after midnight]; NaN to stop the daily rhythm
-     * @param posture     posture
-     * @param maySleep   whether sleep is allowed
-     * @param imposedHeat total heat imposed [W]; NaN for the person's own
+     * @param now         what the person does
      * @param out         result
      */
     public void control(
@@ -379,9 +423,7 @@ public final class Body {
             double sleepLevel,
             double laggedSkin,
             double secondsOfDay,
-            Posture posture,
-            boolean maySleep,
-            double imposedHeat,
+            Circumstances now,
             Control out) {
         double meanSkin = 0;
         double trunkSkin = 0;
@@ -399,23 +441,29 @@ public final class Body {
         double dilate = Math.max(0.0, 117.0 * headError + 7.5 * skinSignal);
         double constrict = Math.max(0.0, -vesselGain * (vesselCoreWeight * headError + skinSignal));
 
-        double resting =
-                basal * ((posture.isLying() ? restAwakeLying : restAwakeSitting) * (1.0 - sleep) + restAsleep * sleep);
+        double resting = basal
+                * ((now.posture.isLying() ? restAwakeLying : restAwakeSitting) * (1.0 - sleep) + restAsleep * sleep);
         double shiver =
                 bodyArea * shivering.heat(trunkSkin, meanSkin, Math.max(0.0, (laggedSkin - meanSkin) / 5.0), coreError);
-        shiver = Math.min(shiver, Math.max(0.0, peakExtra));
+        shiver = Math.min(shiver, Math.max(0.0, peakExtra * now.peakFactor));
         shiver *= Math.min(1.0, Math.max(0.0, (t[BLOOD] - 30.0) / 3.0));
         shiver *= 1.0 - (1.0 - sleepShiver) * sleep;
         double mild = nonShivering * basal * Math.min(1.0, Math.max(0.0, (34.0 - meanSkin) / 4.0));
-        shiver = Math.max(shiver, mild);
-        if (!Double.isNaN(imposedHeat)) {
-            shiver = Math.max(0.0, imposedHeat - resting);
-            resting = imposedHeat - shiver;
+        // working muscle does the work of shivering
+        shiver = Math.max(0.0, Math.max(shiver, mild) - now.work);
+        double imposed = now.imposedHeat;
+        double work = now.work;
+        double digestion = now.digestion;
+        if (!Double.isNaN(imposed)) {
+            shiver = Math.max(0.0, imposed - resting);
+            resting = imposed - shiver;
+            work = 0;
+            digestion = 0;
         }
 
         // below basal every node rests less; above it the surplus is muscle work of sitting
         double basalFactor = Math.min(1.0, (1.0 - sleep) + restAsleep * sleep);
-        if (!Double.isNaN(imposedHeat) && resting < basal * basalFactor) {
+        if (!Double.isNaN(imposed) && resting < basal * basalFactor) {
             basalFactor = resting / basal;
         }
         double surplus = resting - basal * basalFactor;
@@ -426,10 +474,12 @@ public final class Body {
             int k = SKIN + s;
             double shiverHere = shiver * shiverShare[s];
             out.heat[c] = heat[c] * basalFactor;
-            out.heat[m] = heat[m] * basalFactor + surplus * workShare[s] + shiverHere;
+            double workHere = work * workShare[s];
+            out.heat[m] = heat[m] * basalFactor + surplus * workShare[s] + workHere + shiverHere;
             out.heat[f] = heat[f] * basalFactor;
             out.heat[k] = heat[k] * basalFactor;
             double skinError = t[k] - neutral[k];
+            out.skinError[s] = skinError;
             double narrowed = 1.0 / (1.0 + constriction[s] * constrict);
             double skin = (flow[k] + dilation[s] * dilate) * narrowed * StrictMath.exp(LN2_PER_10K * skinError);
             out.flow[k] = Math.max(skin, skinFloor * flow[k]);
@@ -444,17 +494,21 @@ public final class Body {
                 }
             }
             out.flow[c] = flow[c] * deepShare;
-            out.flow[m] = flow[m] * deepShare + shiverFlow[s] * shiverHere;
+            double deepMuscle = work > 0 ? 1.0 : deepShare;
+            out.flow[m] = flow[m] * deepMuscle + shiverFlow[s] * shiverHere + WORK_FLOW * workHere;
             out.flow[f] = flow[f] * fatShare;
         }
-        out.made = resting + shiver;
+        out.heat[CORE + PELVIS] += digestion;
+        out.made = resting + shiver + work + digestion;
+        out.headError = headError;
+        out.skinSignal = skinSignal;
         out.shivering = shiver;
         out.setShift = shift;
         out.meanSkin = meanSkin;
         out.trunkSkin = trunkSkin;
         out.rectal = rectal(t);
         double sleepSkin = sleepTrunk * trunkSkin + (1.0 - sleepTrunk) * meanSkin;
-        out.sleepTarget = maySleep
+        out.sleepTarget = now.maySleep
                 ? smoothStep((sleepSkin - sleepLow) / (sleepHigh - sleepLow)) * smoothStep((out.rectal - 35.2) / 0.3)
                 : 0.0;
     }
@@ -497,6 +551,34 @@ public final class Body {
         rate[CORE + PELVIS] -= link;
         rate[MUSCLE + THIGH] += link;
         rate[BLOOD] = toBlood;
+    }
+
+    /**
+     * Sweat of each segment, both sides [kg/s]; returns the whole.
+     *
+     * @param now what the controllers decided
+     * @param out result by segment, overwritten
+     */
+    public double sweat(Control now, double[] out) {
+        return sweat.rates(now.headError, now.skinSignal, now.skinError, out);
+    }
+
+    /**
+     * Heat made in the body while walking [W]: metabolic rate less what goes into height.
+     *
+     * @param load    everything worn and carried [kg]
+     * @param speed   [m/s]
+     * @param grade   [percent], negative downhill
+     * @param surface factor on the level cost [1]
+     */
+    public double marchHeat(double load, double speed, double grade, double surface) {
+        return walkFactor * WalkingHeat.of(person.mass(), load, speed, grade, surface)
+                - WalkingHeat.externalWork(person.mass() + load, speed, grade, descentShare);
+    }
+
+    /** Carbohydrate store and what its emptying does to the peak of shivering. */
+    public Fuel fuel() {
+        return fuel;
     }
 
     // ---------------------------------------------------------------- readings

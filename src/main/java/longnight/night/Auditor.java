@@ -11,10 +11,14 @@ final class Auditor {
 
     private Auditor() {}
 
-    static Ledger audit(Network net, double[] start, double[] end, Network.Books books, double time) {
+    static Ledger audit(Body body, Runner runner) {
+        double[] start = runner.dusk;
+        double[] end = runner.state;
+        Network.Books books = runner.books;
+        double time = runner.endTime;
         double core = 0;
         double shell = 0;
-        double[] capacity = net.body.capacities();
+        double[] capacity = body.capacities();
         for (int i = 0; i < capacity.length; i++) {
             double gained = capacity[i] * (end[i] - start[i]);
             if (Body.isCoreNode(i)) {
@@ -24,8 +28,12 @@ final class Auditor {
             }
         }
         double clothing = 0;
-        for (int i = Body.NODES; i < net.nodes; i++) {
-            clothing += net.isCloth[i] ? net.capacity[i] * (end[i] - start[i]) : 0.0;
+        for (Runner.Stretch stretch : runner.stretches) {
+            Network net = stretch.net();
+            for (int i = Body.NODES; i < net.nodes; i++) {
+                clothing += net.isCloth[i] ? net.capacity[i] * (stretch.end()[i] - stretch.start()[i]) : 0.0;
+            }
+            clothing += stretch.waterHeatEnd() - stretch.waterHeatStart();
         }
         double[] way = books.way.clone();
         way[Way.CLOTHING_STORE.ordinal()] = clothing;
@@ -38,7 +46,7 @@ final class Auditor {
         for (double p : books.part) {
             byPart += p;
         }
-        double rest = net.body.restHeat() * time;
+        double rest = body.restHeat() * time;
         double turned = books.made + Math.abs(byWay);
         double shortfall = byWay - rest;
         double payers = (books.made - rest) - shell - core;

@@ -3,7 +3,7 @@ package longnight.night;
 import java.util.TreeSet;
 import longnight.outdoors.Surroundings;
 
-/** The moments of one night: where rows of the table fall, and where the integration must stop to look around. */
+/** The moments of one phase: where rows of the table fall, and where the integration must stop to look around. */
 final class Course {
 
     private static final double HOUR = 3600.0;
@@ -12,7 +12,7 @@ final class Course {
 
     private static final double TINY = 1e-6;
 
-    /** Stops, rising, the first 0 and the last the end of the night. */
+    /** Stops, rising, the first and the last the ends of the phase. */
     final double[] stops;
     /** For each stop: true when it is a row of the hour table. */
     final boolean[] isRow;
@@ -20,30 +20,44 @@ final class Course {
     private final double[] changes;
     private final NumericalSettings settings;
 
-    Course(NightPlan plan, Surroundings surroundings, NumericalSettings settings) {
+    Course(NightPlan plan, Phase phase, Surroundings surroundings, NumericalSettings settings) {
         this.settings = settings;
-        double end = plan.duration();
+        double start = phase.from();
+        double end = phase.to();
         TreeSet<Double> rows = new TreeSet<>();
-        rows.add(0.0);
-        rows.add(end);
+        if (Math.abs(end - plan.duration()) < TINY) {
+            rows.add(end);
+        }
         double toFullHour = HOUR - plan.startOfDay() % HOUR;
-        for (double t = toFullHour; t < end - TINY; t += HOUR) {
-            if (t > TINY) {
-                rows.add(t);
+        for (double t = toFullHour; t < end + TINY; t += HOUR) {
+            if (t > start + TINY && t > TINY) {
+                rows.add(Math.min(t, end));
             }
         }
         TreeSet<Double> changing = new TreeSet<>();
-        changing.add(0.0);
+        changing.add(start);
         TreeSet<Double> corners = new TreeSet<>(rows);
+        corners.add(end);
         for (double t : surroundings.jumps()) {
-            if (t > TINY && t < end - TINY) {
+            if (t > start + TINY && t < end - TINY) {
                 corners.add(t);
                 changing.add(t);
             }
         }
         for (double t : surroundings.knots()) {
-            if (t > TINY && t < end - TINY) {
+            if (t > start + TINY && t < end - TINY) {
                 corners.add(t);
+            }
+        }
+        for (Intake intake : plan.intakes()) {
+            if (intake.time() > start + TINY && intake.time() < end - TINY) {
+                corners.add(intake.time());
+            }
+        }
+        for (HeatBrought heat : plan.heats()) {
+            if (heat.time() > start + TINY && heat.time() < end - TINY) {
+                corners.add(heat.time());
+                changing.add(heat.time());
             }
         }
         for (double t : changing) {
@@ -53,7 +67,7 @@ final class Course {
         }
         changes = changing.stream().mapToDouble(Double::doubleValue).toArray();
         TreeSet<Double> all = new TreeSet<>();
-        double from = 0;
+        double from = start;
         for (double to : corners) {
             if (to - from < TINY) {
                 continue;

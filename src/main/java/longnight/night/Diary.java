@@ -13,16 +13,21 @@ final class Diary {
     private static final int FOOT = Body.SKIN + BodySegment.FOOT.ordinal();
     private static final double DAY = 86400.0;
 
-    private final Network net;
+    private Network net;
+    private final NightPlan plan;
     private final double rest;
     private final double core0;
     private final double shell0;
-    private final double cloth0;
+    private double cloth0;
+    private double clothBefore;
     private final double coreCapacity;
     private final double setMean;
     private final List<double[]> trace = new ArrayList<>();
     private final List<HourRow> rows = new ArrayList<>();
     private final double window;
+
+    final List<Double> waterTimes = new ArrayList<>();
+    final List<java.util.Map<String, Double>> waterByPiece = new ArrayList<>();
 
     private double lastRow;
     private double madeAtRow;
@@ -54,15 +59,23 @@ final class Diary {
         LOSSES
     }
 
-    Diary(Network net, double[] start) {
+    Diary(Network net, NightPlan plan, double[] start) {
         this.net = net;
+        this.plan = plan;
         rest = net.body.restHeat();
         core0 = net.coreStore(start);
         shell0 = net.shellStore(start);
         cloth0 = net.clothingStore(start);
         coreCapacity = net.body.coreCapacity();
         setMean = net.body.coreMean(net.body.neutralState());
-        window = Math.min(WINDOW, net.plan.duration());
+        window = Math.min(WINDOW, plan.duration());
+    }
+
+    /** A new phase: other cloth from here on. */
+    void change(Network next, double[] begin) {
+        net = next;
+        clothBefore = storedClothing;
+        cloth0 = next.clothingStore(begin);
     }
 
     /** Notes a stop. */
@@ -70,7 +83,7 @@ final class Diary {
         Body body = net.body;
         storedCore = net.coreStore(y) - core0;
         storedShell = net.shellStore(y) - shell0;
-        storedClothing = net.clothingStore(y) - cloth0;
+        storedClothing = clothBefore + net.clothingStore(y) - cloth0;
         System.arraycopy(books.way, 0, way, 0, way.length);
         way[Way.CLOTHING_STORE.ordinal()] = storedClothing;
         double losses = 0;
@@ -80,18 +93,9 @@ final class Diary {
         lossesByWay = losses;
         shortfall = losses - rest * time;
         double paidByHeat = books.made - rest * time;
-        double clock = net.plan.clockActive() ? net.plan.startOfDay() + time : Double.NaN;
+        double clock = plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
         Body.Control control = net.control;
-        body.control(
-                y,
-                y[net.sleep],
-                y[net.sleep + 1],
-                y[net.sleep + 2],
-                clock,
-                net.plan.posture(),
-                net.plan.sleepAllowed(),
-                net.plan.imposedHeat() * body.bodyArea(),
-                control);
+        body.control(y, y[net.sleep], y[net.sleep + 1], y[net.sleep + 2], clock, net.circumstances, control);
         double core = body.coreMean(y);
         lowestCore = Math.min(lowestCore, core);
         double level = setMean + control.setShift;
@@ -115,6 +119,8 @@ final class Diary {
         if (row) {
             addRow(time, y, books, losses, line, control);
         }
+        waterTimes.add(time);
+        waterByPiece.add(net.waterByPiece());
     }
 
     private double demandAt(double time) {
@@ -152,7 +158,7 @@ final class Diary {
         for (int i = 0; i < byPart.length; i++) {
             byPart[i] = (books.part[i] - partAtRow[i]) / span;
         }
-        net.surroundings.at(time, net.around);
+        net.look(time);
         double wind = 0;
         double[] area = net.body.segmentAreas();
         for (int s = 0; s < area.length; s++) {
@@ -160,7 +166,7 @@ final class Diary {
         }
         rows.add(new HourRow(
                 time,
-                (net.plan.startOfDay() + time) % DAY,
+                (plan.startOfDay() + time) % DAY,
                 net.around.airCelsius,
                 wind,
                 (books.made - madeAtRow) / span,

@@ -3,27 +3,37 @@ package longnight.night;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import longnight.air.SaturationVapour;
 import longnight.assumption.ParameterSet;
 import longnight.body.Body;
 import longnight.body.law.Breath;
 import longnight.body.law.SkinVapour;
 import longnight.clothing.ClothingParameter;
+import longnight.clothing.LayerWater;
 import longnight.clothing.PatchStack;
 import longnight.clothing.WaterClass;
+import longnight.clothing.law.FaceWetting;
 import longnight.clothing.law.WetLoft;
 import longnight.clothing.law.WholeBody;
 import longnight.clothing.law.WindRatio;
 import longnight.figure.BodySegment;
 import longnight.figure.Posture;
+import longnight.figure.Zone;
 import longnight.outdoors.Ground;
+import longnight.outdoors.OutdoorParameter;
 import longnight.outdoors.OutdoorState;
 import longnight.outdoors.Surroundings;
 import longnight.outdoors.law.Convection;
 import longnight.outdoors.law.CylinderFlow;
 import longnight.outdoors.law.GroundContact;
 import longnight.outdoors.law.PostureExchange;
+import longnight.outdoors.law.Precipitation;
 import longnight.outdoors.law.Radiation;
+import longnight.outdoors.law.Rain;
+import longnight.outdoors.law.Rime;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +53,7 @@ final class Network {
     private static final int SKIN = Body.SKIN;
     private static final int CHEST_CORE = Body.CORE + BodySegment.CHEST.ordinal();
     private static final BodySegment[] SEGMENTS = BodySegment.values();
+    private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
     private static final double KELVIN = 273.15;
     /** Static surface film of the clothing standards [m2 K/W] (ISO 11079:2007, from memory). */
     private static final double STATIC_FILM = WholeBody.STILL_AIR;
@@ -61,6 +72,18 @@ final class Network {
     private static final double MELT = 200.0;
 
     private static final double MELT_WIDTH = 0.1;
+    /** Shelter leaves at least this drift [m/s] (engineering estimate, no source). */
+    private static final double LEAST_WIND = 0.05;
+    /** Walking speed up to which the wind ratio was measured [m/s] (ISO 9920:2007, from memory). */
+    private static final double FASTEST_WALK = 1.2;
+    /** A warming drill stirs air and cloth like walking at this speed [m/s] (engineering estimate, no source). */
+    private static final double DRILL_WALK = 0.7;
+    /** Heat of liquid water [J/(kg K)] (textbook). */
+    private static final double WATER_HEAT = 4186;
+    /** Snow and rime that cling to the outermost cloth before they fall off [kg/m2] (engineering estimate, no source). */
+    private static final double ICE_HOLD = 1.0;
+    /** Evaporative resistance between wet skin and the cloth on it, at least [m2 Pa/W]: half a millimetre of still air. */
+    private static final double LEAST_SKIN_GAP = 1.1;
     /** Sleep fraction follows its target in 0.4 h, the set level follows sleep in 1 h (engineering estimates). */
     static final double SLEEP_TIME = 1440.0;
 
@@ -109,10 +132,43 @@ final class Network {
     private final boolean wet;
     private final double clingLeast;
     private final double clingRange;
+    private final double wickingFactor;
+    private final double dripTime;
+    private final double finishHalfTime;
+    private final double soaked;
+    private final double catching;
+    private final double drySnowSticks;
+    private final double rimeWater;
+    private final double rimeDrop;
+    private final double[] segmentArea;
+    /** Sweat that evaporates from bare skin, by segment, constant between two looks [W]. */
+    private final double[] bareEvaporation = new double[S];
+
     /** Nodes that are cloth or pad (their store belongs to the clothing), as opposed to ground. */
     final boolean[] isCloth;
 
+    final Phase phase;
+    final Body.Circumstances circumstances = new Body.Circumstances();
+    /** Heat that a bottle or a pack gives to the skin of the chest [W]. */
+    double brought;
+    /** Heat that rain and snow take from the cloth, constant between two looks [W]. */
+    private double precipitationHeat;
+    /** Rain that the finish of each patch has stood since it was last dry [s]. */
+    final double[] rained;
+
+    /** Water bound in pieces that came out of the pack for the first time [kg]. */
+    double entered;
+
+    private final double[] sweat = new double[S];
+    /** Sweat of the whole body since dusk [kg]. */
+    double sweatTotal;
+
     private final Posture posture;
+    /** Movement of the body through the air and of the cloth [m/s]. */
+    private final double walk;
+    /** Share of the outer exchange that partners in touch leave, by segment [1]. */
+    private final double[] apart = new double[S];
+
     private final @Nullable Films films;
     private final WindRatio[] windRatio;
     /** Published exposed shares are of the whole skin; with contact patches set apart they apply to what is left. */
@@ -145,6 +201,7 @@ final class Network {
             List<PatchStack> outfit,
             Surroundings surroundings,
             NightPlan plan,
+            Phase phase,
             double outfitResistance,
             ParameterSet<ClothingParameter> clothing,
             boolean wet,
@@ -152,7 +209,24 @@ final class Network {
         this.body = body;
         this.surroundings = surroundings;
         this.plan = plan;
-        this.posture = plan.posture();
+        this.phase = phase;
+        this.posture = phase.posture();
+        March march = phase.march();
+        walk = march != null ? Math.min(FASTEST_WALK, march.speed()) : DRILL_WALK * phase.drillShare();
+        // partners cover trunk, arms and legs; head, hands and feet stay free
+        double covered = 0;
+        double[] areas = body.segmentAreas();
+        for (BodySegment segment : SEGMENTS) {
+            covered += isCoverable(segment) ? areas[segment.ordinal()] : 0.0;
+        }
+        for (BodySegment segment : SEGMENTS) {
+            apart[segment.ordinal()] =
+                    isCoverable(segment) ? Math.max(0.0, 1.0 - phase.huddle() * body.bodyArea() / covered) : 1.0;
+        }
+        circumstances.posture = posture;
+        circumstances.maySleep = phase.sleepAllowed();
+        circumstances.imposedHeat = plan.imposedHeat() * body.bodyArea();
+        circumstances.work = Math.max(0.0, effort(body, phase) - body.restHeat());
         this.films = films;
         Ground ground = surroundings.ground();
 
@@ -194,6 +268,7 @@ final class Network {
         ownNow = new double[nodes];
         gapNow = new double[nodes];
         surfaceShare = new double[patches];
+        rained = new double[patches];
         outer = new double[nodes];
         outerCelsius = new double[nodes];
         isCloth = new boolean[nodes];
@@ -204,6 +279,16 @@ final class Network {
         this.wet = wet;
         clingLeast = clothing.get(ClothingParameter.CLING_LEAST);
         clingRange = clothing.get(ClothingParameter.CLING_RANGE);
+        wickingFactor = clothing.get(ClothingParameter.WICKING_FACTOR);
+        dripTime = clothing.get(ClothingParameter.DRIP_TIME);
+        finishHalfTime = clothing.get(ClothingParameter.FINISH_HALF_TIME);
+        soaked = clothing.get(ClothingParameter.SOAKED_FROM_GROUND);
+        ParameterSet<OutdoorParameter> outdoors = ParameterSet.nominal(OutdoorParameter.class);
+        catching = outdoors.get(OutdoorParameter.CATCHING_AREA);
+        drySnowSticks = outdoors.get(OutdoorParameter.DRY_SNOW_STICKS);
+        rimeWater = outdoors.get(OutdoorParameter.RIME_WATER);
+        rimeDrop = outdoors.get(OutdoorParameter.RIME_DROP);
+        segmentArea = areas;
         int[] breathing = new int[patches];
         double[] patchArea = new double[patches];
         for (int p = 0; p < patches; p++) {
@@ -218,6 +303,10 @@ final class Network {
         }
         System.arraycopy(own, 0, ownNow, 0, nodes);
         System.arraycopy(gap, 0, gapNow, 0, nodes);
+    }
+
+    private static boolean isCoverable(BodySegment segment) {
+        return segment != BodySegment.HEAD && segment != BodySegment.HAND && segment != BodySegment.FOOT;
     }
 
     /** Number of nodes over a patch: cloth; for contact also pad, contact face and ground cells. */
@@ -316,6 +405,33 @@ final class Network {
         }
     }
 
+    /** Heat made in the body by what the phase asks for, rest included [W]. */
+    private static double effort(Body body, Phase phase) {
+        March march = phase.march();
+        if (march != null) {
+            return body.marchHeat(march.load(), march.speed(), march.grade(), march.surface());
+        }
+        double rest = body.restHeat();
+        return rest
+                + phase.drillShare()
+                        * Math.max(0.0, phase.drillHeat() * body.person().mass() - rest);
+    }
+
+    /** The surroundings as the person in this phase meets them. */
+    void look(double time) {
+        surroundings.at(time, posture, around);
+        March march = phase.march();
+        double moving = march != null ? march.speed() : walk;
+        if (moving > 0 || phase.windShare() < 1) {
+            for (int s = 0; s < S; s++) {
+                around.windAt[s] = Math.max(LEAST_WIND, around.windAt[s] * phase.windShare()) + moving;
+            }
+        }
+        if (phase.underRoof()) {
+            around.precipitation = 0;
+        }
+    }
+
     // ---------------------------------------------------------------- boundary
 
     /**
@@ -323,7 +439,7 @@ final class Network {
      * uses afterwards is linear in the node temperatures.
      */
     void relinearise(double time, double[] y) {
-        surroundings.at(time, around);
+        look(time);
         breathShare = Breath.lossPerHeatMade(around.airCelsius, around.vapourPressure, around.pressure);
         double lewis = SkinVapour.LEWIS * 101325.0 / around.pressure;
         for (int s = 0; s < S; s++) {
@@ -373,14 +489,14 @@ final class Network {
                 bareAir[s] += area * convection;
                 bareRadiation[s] += area * radiation;
             } else {
-                double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(around.windAt[s], 0.0);
+                double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(around.windAt[s], walk);
                 double film = stack.prescribed()
                         ? stack.areaGrowth() * (convection + radiation)
                         : stack.areaGrowth() / (STATIC_FILM * ratio);
                 int i = face[p];
                 double half = 0.5 * ratio * ownNow[i];
                 surfaceShare[p] = 1.0 / (1.0 + film * half);
-                outer[i] = area * film * surfaceShare[p];
+                outer[i] = area * film * surfaceShare[p] * apart[s];
                 outerCelsius[i] =
                         (convection * around.airCelsius + radiation * around.radiantCelsius) / (convection + radiation);
                 link(p, ratio);
@@ -421,20 +537,53 @@ final class Network {
             water.inward[i] = area / (Water.PER_EVAPORATIVE * (before + ratio * c.gapVapour[k] + half));
             before = half;
         }
-        water.toAir[p] = area / (Water.PER_EVAPORATIVE * (before + film));
+        double skinGap = Math.max(LEAST_SKIN_GAP, ratio * c.gapVapour[0]) + 0.5 * ratio * c.vapour[0];
+        water.wetSkin[p] = Math.max(water.inward[levelStart[0] + p], area / (Water.PER_EVAPORATIVE * skinGap));
+        water.toAir[p] = apart[segmentOf[p]] * area / (Water.PER_EVAPORATIVE * (before + film));
     }
 
-    /** Moves water through one interval, with the surroundings as last linearised. */
+    /**
+     * Moves water through one interval, with the surroundings as last linearised: what falls, what creeps and drips, what the
+     * skin gives, and what vapour does.
+     */
     void moveWater(double duration, double[] y) {
         Arrays.fill(skinEvaporation, 0.0);
+        Arrays.fill(bareEvaporation, 0.0);
+        precipitationHeat = 0;
         if (!wet) {
             return;
         }
+        sweatTotal += duration * body.sweat(control, sweat);
+        boolean falls = around.precipitation > 0;
+        double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
+        double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
+        double wetBulb = falls ? Rain.wetBulb(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
+        double rime = Rime.cloud(around.airCelsius, Math.min(1.0, humidity));
         for (int p = 0; p < patches; p++) {
-            if (water.length[p] == 0) {
+            int s = segmentOf[p];
+            double area = stacks[p].area();
+            double share = area / segmentArea[s];
+            if (stacks[p].contact() && wet && chains[p].elements > 0 && !stacks[p].prescribed()) {
+                soakSeat(p, duration, y);
                 continue;
             }
-            double skin = y[SKIN + segmentOf[p]];
+            if (water.length[p] == 0) {
+                if (stacks[p].layers() == 0 && !stacks[p].contact()) {
+                    // bare skin gives off what sweat it can, at most as a wet surface would
+                    double most =
+                            (1.0 - SkinVapour.INSENSIBLE_WETTEDNESS) / SkinVapour.INSENSIBLE_WETTEDNESS * vapour[s];
+                    bareEvaporation[s] += Math.min(Water.LATENT * sweat[s] * share, Math.max(0.0, most * share));
+                }
+                continue;
+            }
+            water.clearSource(p);
+            if (falls || rime > 0) {
+                fall(p, duration, y, snowShare, wetBulb, falls, rime);
+            }
+            if (water.hasLiquid(p)) {
+                water.creep(p, duration, chains[p].hold, area, wickingFactor, dripTime);
+            }
+            double skin = y[SKIN + s];
             water.advance(
                     p,
                     duration,
@@ -442,12 +591,90 @@ final class Network {
                     skin,
                     SkinVapour.saturation(skin),
                     around.vapourPressure,
+                    sweat[s] * share,
                     inner,
                     outer,
                     outerCelsius,
                     capacity);
-            skinEvaporation[segmentOf[p]] += Water.LATENT * water.fromSkin[p];
+            skinEvaporation[s] += Water.LATENT * water.fromSkin[p];
         }
+    }
+
+    /** Rain, snow and rime onto one patch, outermost cloth first. */
+    private void fall(
+            int p, double duration, double[] y, double snowShare, double wetBulb, boolean falls, double rime) {
+        PatchStack stack = stacks[p];
+        int s = segmentOf[p];
+        double wind = around.windAt[s];
+        double surface = outerCelsius[face[p]] + surfaceShare[p] * (y[face[p]] - outerCelsius[face[p]]);
+        LayerWater outermost = stack.water()[stack.layers() - 1];
+        double growth = stack.areaGrowth() * catching * apart[s];
+        double rain = 0;
+        double frozen = 0;
+        if (falls) {
+            double rate = around.precipitation;
+            double liquidDriving = Precipitation.driving((1 - snowShare) * rate, 0.0, wetBulb, wind);
+            double solidDriving = Precipitation.driving(snowShare * rate, 1.0, wetBulb, wind);
+            rain = growth * Precipitation.caught(posture, SEGMENTS[s], (1 - snowShare) * rate, liquidDriving);
+            frozen = growth
+                    * Precipitation.caught(posture, SEGMENTS[s], snowShare * rate, solidDriving)
+                    * Precipitation.sticking(wetBulb, wind, surface, drySnowSticks);
+            rained[p] += duration * FaceWetting.tiring((1 - snowShare) * rate);
+        }
+        if (rime > 0) {
+            double efficiency =
+                    Rime.efficiency(wind, stack.outerDiameter(), rimeDrop, around.airCelsius + KELVIN, around.pressure);
+            frozen +=
+                    growth * Precipitation.sideOn(posture, SEGMENTS[s]) * Rime.flux(rime, rimeWater, wind, efficiency);
+        }
+        double area = stack.area();
+        int top = chains[p].elements - 1;
+        double inside = 0;
+        if (frozen > 0) {
+            // what the outermost cloth cannot hold falls off
+            double room = Math.max(0.0, ICE_HOLD * area - water.ice[node(p, top)]);
+            double m = Math.min(room, frozen * area * duration);
+            water.ice[node(p, top)] += m;
+            water.outsideTotal += m;
+            inside += Water.FUSION * m;
+        }
+        double arriving = rain * duration * (1.0 - FaceWetting.repelled(outermost.repels(), rained[p], finishHalfTime));
+        for (int k = top; k >= 0 && arriving > 0; k--) {
+            int i = node(p, k);
+            double hold = chains[p].hold[k];
+            double taken = hold <= 0 ? 0.0 : FaceWetting.uptake(arriving, water.liquid[i] / area, hold);
+            double m = taken * area;
+            if (m > 0) {
+                double heat = WATER_HEAT * m * (y[i] - around.airCelsius);
+                water.liquid[i] += m;
+                water.outsideTotal += m;
+                water.give(p, k, -heat / duration);
+                inside += heat;
+            }
+            arriving -= taken;
+            boolean cloth = k == top || chains[p].layer[k] != chains[p].layer[k + 1];
+            if (cloth) {
+                arriving *= stack.water()[chains[p].layer[k]].passes();
+            }
+        }
+        precipitationHeat += inside / duration;
+    }
+
+    /** Half of the snow that melts under the body soaks the cloth that touches it; pads keep it off. */
+    private void soakSeat(int p, double duration, double[] y) {
+        Ground ground = java.util.Objects.requireNonNull(surroundings.ground());
+        // soles are taken as waterproof
+        if (!ground.snow() || stacks[p].padResistance() > 0 || stacks[p].zone() == Zone.FOOT) {
+            return;
+        }
+        double t = y[face[p]];
+        double melting = stacks[p].area() * MELT * 0.5 * (t + Math.sqrt(t * t + MELT_WIDTH * MELT_WIDTH));
+        int top = chains[p].elements - 1;
+        int i = node(p, top);
+        double room = Math.max(0.0, chains[p].hold[top] * stacks[p].area() - water.liquid[i]);
+        double m = Math.min(room, soaked * melting * duration / Water.FUSION);
+        water.liquid[i] += m;
+        water.outsideTotal += m;
     }
 
     /** Edge loss of the contact spot, and melt where the ground is snow; both act on the contact face. */
@@ -477,17 +704,18 @@ final class Network {
      */
     void rates(double time, double[] y, double[] rate) {
         double clock = plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
-        double imposed = plan.imposedHeat() * body.bodyArea();
-        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock, posture, plan.sleepAllowed(), imposed, control);
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock, circumstances, control);
         body.innerRates(y, control, rate);
         rate[CHEST_CORE] -= breathShare * control.made;
+        rate[CHEST_SKIN] += brought;
         for (int s = 0; s < S; s++) {
             double t = y[SKIN + s];
             rate[SKIN + s] -= bareAir[s] * (t - around.airCelsius)
                     + bareRadiation[s] * (t - around.radiantCelsius)
                     + vapour[s]
                     + vapourSlope[s] * (t - vapourAt[s])
-                    + skinEvaporation[s];
+                    + skinEvaporation[s]
+                    + bareEvaporation[s];
         }
         double[] source = water.source;
         if (levelCount.length > 0) {
@@ -524,6 +752,9 @@ final class Network {
      */
     void book(double duration, double[] integral, double made, Books books) {
         books.made += made;
+        books.way[Way.BROUGHT.ordinal()] -= brought * duration;
+        books.part[BodySegment.CHEST.ordinal()] -= brought * duration;
+        books.way[Way.PRECIPITATION.ordinal()] += precipitationHeat * duration;
         books.way[Way.BREATH.ordinal()] += breathShare * made;
         double air = 0;
         double radiation = 0;
@@ -537,7 +768,8 @@ final class Network {
             air += toAir;
             radiation += toSurroundings;
             evaporation += asVapour;
-            books.part[s] += toAir + toSurroundings + asVapour + skinEvaporation[s] * duration;
+            evaporation += bareEvaporation[s] * duration;
+            books.part[s] += toAir + toSurroundings + asVapour + (skinEvaporation[s] + bareEvaporation[s]) * duration;
         }
         for (int p = 0; p < patches; p++) {
             if (chainLength[p] == 0) {
@@ -577,8 +809,13 @@ final class Network {
      */
     double[] start() {
         double[] y = new double[size];
-        System.arraycopy(body.startState(plan.clockActive() ? plan.startOfDay() : Double.NaN), 0, y, 0, Body.NODES);
-        surroundings.at(0.0, around);
+        System.arraycopy(
+                body.startState(plan.clockActive() ? plan.startOfDay() + phase.from() : Double.NaN),
+                0,
+                y,
+                0,
+                Body.NODES);
+        look(phase.from());
         for (int p = 0; p < patches; p++) {
             double skin = y[SKIN + segmentOf[p]];
             for (int k = 0; k < chainLength[p]; k++) {
@@ -593,7 +830,7 @@ final class Network {
             }
         }
         for (int pass = 0; pass < 12; pass++) {
-            relinearise(0.0, y);
+            relinearise(phase.from(), y);
             for (int p = 0; p < patches; p++) {
                 if (!stacks[p].contact() && chainLength[p] > 0) {
                     settle(p, y);
@@ -631,6 +868,100 @@ final class Network {
         }
     }
 
+    /** Writes what the cloth holds and how warm it is into a closet. */
+    void putInto(Closet closet, double[] y) {
+        Map<String, double[]> warmth = new HashMap<>();
+        for (int p = 0; p < patches; p++) {
+            Chain c = chains[p];
+            for (int k = 0; k < c.elements; k++) {
+                String key = key(p, k);
+                Closet.Entry entry = closet.of(key);
+                int i = node(p, k);
+                double[] w = warmth.computeIfAbsent(key, x -> {
+                    entry.liquid = 0;
+                    entry.ice = 0;
+                    entry.bound = 0;
+                    entry.dry = 0;
+                    return new double[2];
+                });
+                entry.liquid += water.liquid[i];
+                entry.ice += water.ice[i];
+                entry.bound += water.bound[i];
+                entry.dry += water.mass[i];
+                w[0] += capacity[i] * y[i];
+                w[1] += capacity[i];
+                entry.celsius = w[0] / w[1];
+            }
+        }
+    }
+
+    /**
+     * The state with which this phase begins: the body as it was, cloth that was worn as warm as it was, cloth from the pack as
+     * cold as the air, water shared over a piece's patches by dry mass, pad and ground as cold as the place.
+     */
+    double[] continueFrom(Network before, double[] last, Closet closet) {
+        double[] y = start();
+        System.arraycopy(last, 0, y, 0, Body.NODES);
+        System.arraycopy(last, before.sleep, y, sleep, 3);
+        Map<String, Double> dry = new HashMap<>();
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                dry.merge(key(p, k), water.mass[node(p, k)], Double::sum);
+            }
+        }
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                String key = key(p, k);
+                int i = node(p, k);
+                boolean known = closet.has(key);
+                y[i] = known && !Double.isNaN(closet.of(key).celsius) ? closet.of(key).celsius : around.airCelsius;
+                double whole = dry.getOrDefault(key, 0.0);
+                if (!known) {
+                    entered += water.bound[i];
+                } else if (whole > 0) {
+                    double share = water.mass[i] / whole;
+                    water.liquid[i] = share * closet.of(key).liquid;
+                    water.ice[i] = share * closet.of(key).ice;
+                    water.bound[i] = share * closet.of(key).bound;
+                }
+            }
+        }
+        return y;
+    }
+
+    /** Liquid and ice in each piece worn [kg]; empty when water is not followed. */
+    Map<String, Double> waterByPiece() {
+        Map<String, Double> sums = new HashMap<>();
+        if (!wet) {
+            return sums;
+        }
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                int i = node(p, k);
+                if (water.mass[i] > 0) {
+                    sums.merge(stacks[p].layerIds()[chains[p].layer[k]], water.liquid[i] + water.ice[i], Double::sum);
+                }
+            }
+        }
+        return sums;
+    }
+
+    /** Wets a piece at the start: liquid per dry mass [kg/kg]. */
+    void dampen(String garment, double perDryMass) {
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                if (stacks[p].layerIds()[chains[p].layer[k]].equals(garment)) {
+                    int i = node(p, k);
+                    water.liquid[i] += perDryMass * water.mass[i];
+                }
+            }
+        }
+    }
+
+    private String key(int p, int k) {
+        return stacks[p].layerIds()[chains[p].layer[k]] + '\0' + stacks[p].zone();
+    }
+
     /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */
     double clothingStore(double[] y) {
         double sum = water.heat();
@@ -665,7 +996,7 @@ final class Network {
     }
 
     /** True when part of the skin of a segment's zone is bare to the air. */
-    boolean hasBare(longnight.figure.Zone zone) {
+    boolean hasBare(Zone zone) {
         for (PatchStack s : stacks) {
             if (s.zone() == zone && s.layers() == 0 && !s.contact()) {
                 return true;

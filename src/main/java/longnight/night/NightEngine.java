@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class NightEngine {
 
+    /** Water from outside above which the caution about wetting stands [kg]. */
+    private static final double WETTING = 0.02;
+
     private final Scenario scenario;
     private final ModelChoice choice;
     private final Body body;
@@ -27,7 +30,8 @@ public final class NightEngine {
         this.scenario = scenario;
         this.choice = choice;
         body = Body.of(scenario.person(), choice.body(), choice.options());
-        stacks = Stacks.compile(scenario.outfit(), scenario.plan().posture(), body.segmentAreas(), choice.clothing());
+        Phase night = scenario.plan().firstOfNight();
+        stacks = stacksOf(night);
         staticTotal = Stacks.staticTotal(stacks);
     }
 
@@ -36,9 +40,43 @@ public final class NightEngine {
         return new NightEngine(scenario, choice);
     }
 
-    /** Compiles and runs a scenario with the nominal model. */
+    /** Compiles and runs a scenario with the nominal model; where water plays a part, also says what it cost. */
     public static NightResult run(Scenario scenario, NumericalSettings settings) {
-        return compile(scenario, ModelChoice.nominal()).run(settings);
+        NightEngine engine = compile(scenario, ModelChoice.nominal());
+        NightResult result = engine.run(settings);
+        WaterReport water = result.water();
+        if (water == null || !engine.isWetted(water)) {
+            return result;
+        }
+        NumericalSettings dry = new NumericalSettings(
+                settings.step(),
+                settings.settlingStep(),
+                settings.boundary(),
+                settings.settlingBoundary(),
+                false,
+                false,
+                settings.tolerance());
+        return result.withWater(
+                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()));
+    }
+
+    /** Whether water other than insensible vapour plays a part: rain, sweat, a damp start. */
+    private boolean isWetted(WaterReport water) {
+        boolean liquid = water.fromOutside() > 0 || water.drained() > 0;
+        for (WaterReport.Layer layer : water.layers()) {
+            liquid |= layer.liquidAtDusk() + layer.iceAtDusk() > 1e-4;
+        }
+        return liquid;
+    }
+
+    private List<PatchStack> stacksOf(Phase phase) {
+        Outfit outfit = phase.outfit() == null ? scenario.outfit() : phase.outfit();
+        return Stacks.compile(
+                outfit,
+                phase.posture(),
+                body.segmentAreas(),
+                choice.clothing(),
+                scenario.surroundings().ground() != null);
     }
 
     /** Runs the compiled scenario. */
@@ -46,27 +84,28 @@ public final class NightEngine {
         if (!scenario.limits().isEmpty()) {
             return outside();
         }
-        Runner runner = start(settings, null);
-        double[] dusk = runner.state.clone();
+        Runner runner = start(settings);
         runner.run();
-        return answer(runner, dusk);
+        return answer(runner, settings);
     }
 
-    /** A network at dusk, ready to run; for tests that look inside. */
-    Runner start(NumericalSettings settings, Network.@Nullable Films films) {
-        return new Runner(network(settings.water(), films), settings);
+    /** A runner before the first phase; for tests that look inside. */
+    Runner start(NumericalSettings settings) {
+        return new Runner(body, scenario.plan(), phase -> network(phase, settings.water()), choice, settings);
     }
 
-    Network network(boolean water, Network.@Nullable Films films) {
+    Network network(Phase phase, boolean water) {
+        List<PatchStack> worn = phase == scenario.plan().firstOfNight() ? stacks : stacksOf(phase);
         return new Network(
                 body,
-                stacks,
+                worn,
                 scenario.surroundings(),
                 scenario.plan(),
-                Iso11079.basicFromTotal(staticTotal),
+                phase,
+                Iso11079.basicFromTotal(Stacks.staticTotal(worn)),
                 choice.clothing(),
                 water,
-                films);
+                null);
     }
 
     /** The question that this engine answers. */
@@ -84,10 +123,10 @@ public final class NightEngine {
         return stacks;
     }
 
-    private NightResult answer(Runner runner, double[] dusk) {
+    private NightResult answer(Runner runner, NumericalSettings settings) {
         Network net = runner.network();
         Trace trace = runner.diary.trace();
-        Ledger ledger = Auditor.audit(net, dusk, runner.state, runner.books, runner.endTime);
+        Ledger ledger = Auditor.audit(body, runner);
         Verdict verdict = VerdictRule.judge(trace, net, runner.stopped);
         int last = trace.time().length - 1;
         int worst = 0;
@@ -125,8 +164,10 @@ public final class NightEngine {
                 trace,
                 ledger,
                 scenario.guesses(),
-                cautions(verdict),
+                cautions(verdict, runner, settings.water()),
                 secondOpinion(),
+                settings.water() ? WaterBooks.report(runner, worn(), runner.diary) : null,
+                fuelReport(runner),
                 runner.stopped);
     }
 
@@ -165,9 +206,47 @@ public final class NightEngine {
                         0,
                         0),
                 scenario.guesses(),
-                cautions(verdict),
+                cautions(verdict, null, true),
+                null,
+                null,
                 null,
                 Double.NaN);
+    }
+
+    /** Everything worn in any phase, in dressing order of the night and then of other phases. */
+    private List<String> worn() {
+        List<String> ids = new ArrayList<>();
+        addPieces(scenario.outfit(), ids);
+        for (Phase phase : scenario.plan().phases()) {
+            if (phase.outfit() != null) {
+                addPieces(phase.outfit(), ids);
+            }
+        }
+        return ids;
+    }
+
+    private static void addPieces(Outfit outfit, List<String> ids) {
+        if (outfit instanceof Outfit.Kit kit) {
+            for (Garment garment : kit.pieces()) {
+                if (!ids.contains(garment.spec().id())) {
+                    ids.add(garment.spec().id());
+                }
+            }
+        }
+    }
+
+    private FuelReport fuelReport(Runner runner) {
+        double rest = body.restHeat() * runner.endTime;
+        double[] flows = runner.flows;
+        return new FuelReport(
+                runner.books.made,
+                runner.books.made - rest,
+                runner.eaten,
+                runner.storeAtDusk,
+                runner.store / body.fuel().full(),
+                runner.lowestPeak,
+                flows[0] + runner.breathWater,
+                runner.sweatBefore);
     }
 
     private double kitMass() {
@@ -184,7 +263,7 @@ public final class NightEngine {
         return mass;
     }
 
-    private List<Caution> cautions(Verdict verdict) {
+    private List<Caution> cautions(Verdict verdict, @Nullable Runner runner, boolean water) {
         List<Caution> cautions = new ArrayList<>();
         cautions.add(Caution.PLANNING_AID);
         if (verdict.outcome() == Verdict.Outcome.OUTSIDE_THE_MODEL) {
@@ -199,9 +278,16 @@ public final class NightEngine {
                 cautions.add(caution);
             }
         }
-        cautions.add(Caution.DRY_ONLY);
-        if (precipitationFalls()) {
-            cautions.add(Caution.PRECIPITATION_IGNORED);
+        if (!water) {
+            cautions.add(Caution.DRY_ONLY);
+            if (precipitationFalls()) {
+                cautions.add(Caution.PRECIPITATION_IGNORED);
+            }
+        } else if (runner != null && runner.flows[1] > WETTING) {
+            cautions.add(Caution.WETTING);
+        }
+        if (runner != null && runner.lowestPeak < 1) {
+            cautions.add(Caution.FUEL_LOW);
         }
         if (scenario.person().bodyFat() > 35) {
             cautions.add(Caution.HIGH_BODY_FAT);

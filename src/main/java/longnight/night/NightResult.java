@@ -55,4 +55,33 @@ public record NightResult(
         @Nullable SecondOpinion secondOpinion,
         @Nullable WaterReport water,
         @Nullable FuelReport fuel,
-        double stopped) {}
+        double stopped) {
+
+    /** The same answer with another water report. */
+    public NightResult withWater(WaterReport other) {
+        return new NightResult(
+                scenario,
+                verdict,
+                restHeat,
+                bodyArea,
+                demand,
+                demandTime,
+                shortfallHeat,
+                coreHeatDeficitDawn,
+                coreHeatDeficitWorst,
+                worstTime,
+                wholeBodyDebt,
+                maximalShivering,
+                kitMass,
+                kitResistance,
+                hours,
+                trace,
+                ledger,
+                guessed,
+                cautions,
+                secondOpinion,
+                other,
+                fuel,
+                stopped);
+    }
+}

@@ -1,31 +1,92 @@
 package longnight.night;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import longnight.body.Body;
+import longnight.body.BodyParameter;
+import longnight.body.law.Drink;
+import longnight.body.law.Food;
+import longnight.body.law.Fuel;
+import longnight.body.law.HotBottle;
+import longnight.figure.BodySegment;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 
-/** Takes a network from dusk to dawn with either integrator and keeps the diary. */
+/** Takes a plan from its first phase to dawn with either integrator and keeps the diary. */
 final class Runner {
 
     private static final double LOWEST_CORE = 32.0;
+    private static final double TINY = 1e-6;
+    private static final int PELVIS_CORE = Body.CORE + BodySegment.PELVIS.ordinal();
+    private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
+    /** A wrapped bottle at the trunk: to the skin, and through the clothes outside it [W/K] (engineering estimates). */
+    private static final double BOTTLE_TO_SKIN = 1.0;
 
-    private final Network net;
+    private static final double BOTTLE_OUTSIDE = 0.15;
+
+    /** One phase as it was run, for the auditor: raw states at both ends. */
+    record Stretch(Network net, double[] start, double[] end, double waterHeatStart, double waterHeatEnd) {}
+
+    private final NightPlan plan;
     private final NumericalSettings settings;
-    final Network.Books books = new Network.Books();
-    final Diary diary;
-    final double[] state;
+    private final Function<Phase, Network> networks;
+    private final ModelChoice choice;
+    private final Body body;
+    private Network net;
+
+    Network.Books books = new Network.Books();
+    Diary diary;
+    double[] state;
+    /** State at dusk. */
+    double[] dusk;
+
+    final List<Stretch> stretches = new ArrayList<>();
+    final Closet closet = new Closet();
+    final Closet closetAtDusk = new Closet();
     /** Time at which the run stopped early [s]; NaN when it reached dawn. */
     double stopped = Double.NaN;
 
     double endTime;
+    /** Carbohydrate left and not yet used [J]. */
+    double store;
 
-    Runner(Network net, NumericalSettings settings) {
-        this.net = net;
+    double gut;
+    double eaten;
+    double storeAtDusk;
+    double lowestPeak = 1;
+    double sweatBefore;
+    /** Water of all phases of the night [kg]: from the skin, from outside, to the air, drained. */
+    final double[] flows = new double[4];
+
+    double heldAtDusk;
+    double heldAtStart;
+    double breathWater;
+    /** Water bound in pieces that came out of the pack during the night [kg]. */
+    double entered;
+
+    private double bottleCelsius;
+
+    Runner(
+            Body body,
+            NightPlan plan,
+            Function<Phase, Network> networks,
+            ModelChoice choice,
+            NumericalSettings settings) {
+        this.body = body;
+        this.plan = plan;
+        this.networks = networks;
+        this.choice = choice;
         this.settings = settings;
+        store = plan.fuel() * body.fuel().full();
+        net = networks.apply(plan.phases().get(0));
         state = net.start();
-        diary = new Diary(net, state);
+        plan.damp().forEach(net::dampen);
+        diary = new Diary(net, plan, state);
+        dusk = state.clone();
     }
 
     Network network() {
@@ -33,21 +94,135 @@ final class Runner {
     }
 
     void run() {
-        Course course = new Course(net.plan, net.surroundings, settings);
-        Integrator integrator = settings.reference() ? new Reference() : new Working();
-        diary.note(0.0, state, books, true);
-        for (int i = 0; i + 1 < course.stops.length; i++) {
-            double from = course.stops[i];
-            double to = course.stops[i + 1];
-            integrator.advance(from, to, course.stepsAfter(i));
-            endTime = to;
-            boolean below = net.body.coreMean(state) < LOWEST_CORE;
-            diary.note(to, state, books, course.isRow[i + 1] || below);
-            if (below) {
-                stopped = to;
-                return;
+        boolean first = true;
+        heldAtStart = net.water.held();
+        for (Phase phase : plan.phases()) {
+            if (!first) {
+                net.putInto(closet, state);
+                Network next = networks.apply(phase);
+                state = next.continueFrom(net, state, closet);
+                net = next;
+                if (phase.from() > TINY) {
+                    entered += net.entered;
+                }
+                diary.change(net, state);
+            }
+            first = false;
+            if (Math.abs(phase.from()) < TINY) {
+                atDusk();
+            }
+            if (!run(phase)) {
+                break;
             }
         }
+        net.putInto(closet, state);
+    }
+
+    private void atDusk() {
+        books = new Network.Books();
+        stretches.clear();
+        Arrays.fill(flows, 0);
+        sweatBefore = net.sweatTotal + sweatBefore;
+        net.putInto(closet, state);
+        closet.entries().forEach((key, entry) -> {
+            Closet.Entry copy = closetAtDusk.of(key);
+            copy.liquid = entry.liquid;
+            copy.ice = entry.ice;
+            copy.bound = entry.bound;
+        });
+        heldAtDusk = closet.held();
+        storeAtDusk = store / body.fuel().full();
+        dusk = state.clone();
+        diary = new Diary(net, plan, state);
+        diary.note(0.0, state, books, true);
+    }
+
+    private boolean run(Phase phase) {
+        Course course = new Course(plan, phase, net.surroundings, settings);
+        Integrator integrator = settings.reference() ? new Reference() : new Working();
+        double[] begin = state.clone();
+        double waterHeat = net.water.heat();
+        boolean ofNight = phase.from() > -TINY;
+        boolean goes = true;
+        for (int i = 0; i + 1 < course.stops.length && goes; i++) {
+            double from = course.stops[i];
+            double to = course.stops[i + 1];
+            takeIn(from, to, from <= phase.from() + TINY && i == 0);
+            double made = books.made;
+            integrator.advance(from, to, course.stepsAfter(i));
+            burn(from, to, (books.made - made) / (to - from));
+            endTime = to;
+            boolean below = body.coreMean(state) < LOWEST_CORE;
+            if (ofNight || below) {
+                diary.note(to, state, books, course.isRow[i + 1] || below);
+            }
+            if (below) {
+                stopped = to;
+                goes = false;
+            }
+        }
+        stretches.add(new Stretch(net, begin, state.clone(), waterHeat, net.water.heat()));
+        flows[0] += net.water.skinTotal;
+        flows[1] += net.water.outsideTotal;
+        flows[2] += net.water.airTotal;
+        flows[3] += net.water.dripTotal;
+        if (!ofNight) {
+            sweatBefore += net.sweatTotal;
+        }
+        return goes;
+    }
+
+    /** Food, drink and warm things of the interval that begins now. */
+    private void takeIn(double from, double to, boolean opening) {
+        double digestion = 0;
+        double share = choice.body().get(BodyParameter.DIGESTION_SHARE);
+        double peak = choice.body().get(BodyParameter.DIGESTION_PEAK);
+        for (Intake intake : plan.intakes()) {
+            if (Math.abs(intake.time() - from) < TINY || opening && intake.time() < from && intake.time() > to) {
+                gut += intake.carbohydrate();
+                eaten += intake.energy();
+                double heat =
+                        intake.drink() > 0 ? Drink.heat(intake.drink(), intake.celsius(), state[Body.BLOOD]) : 0.0;
+                // a drink warms or cools the core that holds the stomach at once
+                state[PELVIS_CORE] += heat / net.capacity[PELVIS_CORE];
+                books.way[Way.BROUGHT.ordinal()] -= heat;
+                books.part[BodySegment.PELVIS.ordinal()] -= heat;
+            }
+            double done = Food.givenOff(to - intake.time(), peak) - Food.givenOff(from - intake.time(), peak);
+            digestion += share * intake.energy() * done / (to - from);
+        }
+        net.circumstances.digestion = digestion;
+        net.circumstances.peakFactor = body.fuel().peakFactor(store);
+        lowestPeak = Math.min(lowestPeak, net.circumstances.peakFactor);
+        double brought = 0;
+        for (HeatBrought warm : plan.heats()) {
+            if (to <= warm.time() + TINY) {
+                continue;
+            }
+            if (warm.bottle() > 0) {
+                if (Math.abs(warm.time() - from) < TINY || warm.time() < from && bottleCelsius == 0) {
+                    bottleCelsius = warm.celsius();
+                }
+                HotBottle bottle = new HotBottle(warm.bottle(), BOTTLE_TO_SKIN, BOTTLE_OUTSIDE);
+                double skin = state[CHEST_SKIN];
+                net.look(from);
+                brought += bottle.given(bottleCelsius, skin, net.around.airCelsius, to - from) / (to - from);
+                bottleCelsius = bottle.after(bottleCelsius, skin, net.around.airCelsius, to - from);
+            } else {
+                double end = Math.min(to, warm.time() + warm.duration());
+                double begin = Math.max(from, warm.time());
+                brought += warm.heat() / warm.duration() * Math.max(0.0, end - begin) / (to - from);
+            }
+        }
+        net.brought = brought;
+    }
+
+    private void burn(double from, double to, double rate) {
+        Fuel fuel = body.fuel();
+        double rest = body.restHeat();
+        double food = fuel.fromFood(rate, rest, gut) * (to - from);
+        store = Math.max(0.0, store - fuel.fromStore(rate, rest, gut, store) * (to - from));
+        gut = Math.max(0.0, gut - food);
     }
 
     private interface Integrator {
@@ -104,7 +279,7 @@ final class Runner {
         @Override
         public void advance(double from, double to, int steps) {
             double[] y = Arrays.copyOf(state, getDimension());
-            // books are integrated from zero over each stretch in kJ-sized numbers, so that the tolerance bites on them
+            // books are integrated from zero over each stretch, so that the tolerance bites on them
             ODEStateAndDerivative end = integrator.integrate(this, new ODEState(from, y), to);
             double[] at = end.getPrimaryState();
             System.arraycopy(at, 0, state, 0, net.size);

@@ -3,6 +3,7 @@ package longnight.night;
 import java.util.Arrays;
 import longnight.air.SaturationVapour;
 import longnight.clothing.WaterClass;
+import longnight.clothing.law.WaterHold;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,6 +60,8 @@ final class Water {
     final double[] inward;
 
     final double[] toAir;
+    /** Conductance from wet skin to the innermost element [kg/(s Pa)], not less than the dry one. */
+    final double[] wetSkin;
     /** Heat set free at each node [W] during the interval. */
     final double[] source;
     /** Vapour from the skin into, and out of, each patch's chain during the interval [kg/s]. */
@@ -102,6 +105,7 @@ final class Water {
         Arrays.fill(bindingTime, 1200);
         inward = new double[nodes];
         toAir = new double[patches];
+        wetSkin = new double[patches];
         source = new double[nodes];
         fromSkin = new double[patches];
         toOutside = new double[patches];
@@ -163,6 +167,8 @@ final class Water {
      * @param skin         skin temperature [degC]
      * @param skinPressure vapour pressure at the skin [Pa]
      * @param airPressure  vapour pressure of the air [Pa]
+     * @param sweat        liquid sweat under the patch [kg/s]: it evaporates from the skin as far as vapour gets away, the rest
+     *     goes into the innermost cloth
      * @param inner        heat conductance towards the next inner node [W/K]
      * @param outer        heat conductance to the environment [W/K]
      * @param outerCelsius its temperature [degC]
@@ -175,11 +181,14 @@ final class Water {
             double skin,
             double skinPressure,
             double airPressure,
+            double sweat,
             double[] inner,
             double[] outer,
             double[] outerCelsius,
             double[] capacity) {
         int n = length[patch];
+        skinIsWet = false;
+        sweatHere = sweat;
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
             t[k] = y[i];
@@ -196,7 +205,14 @@ final class Water {
                 break;
             }
         }
-        double into = inward[levelStart[0] + patch] * (skinPressure - p[0]);
+        double gradient = skinPressure - p[0];
+        double dry = inward[levelStart[0] + patch] * gradient;
+        double into = sweat > 0
+                ? dry + Math.min(sweat, Math.max(0.0, (wetSkin[patch] - inward[levelStart[0] + patch]) * gradient))
+                : dry;
+        double drip = Math.max(0.0, sweat - (into - dry)) * dt;
+        liquid[levelStart[0] + patch] += drip;
+        skinTotal += drip;
         double kept = 0;
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
@@ -215,7 +231,7 @@ final class Water {
             liquid[i] += melt;
             pressure[i] = p[k];
             kept += amount + bind;
-            source[i] = (LATENT * (amount + bind) + (frozen ? FUSION * amount : 0.0) + SORPTION * bind - FUSION * melt)
+            source[i] += (LATENT * (amount + bind) + (frozen ? FUSION * amount : 0.0) + SORPTION * bind - FUSION * melt)
                     / dt;
         }
         fromSkin[patch] = into;
@@ -249,7 +265,7 @@ final class Water {
         }
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
-            double in = inward[i];
+            double in = k == 0 && skinIsWet ? wetSkin[patch] : inward[i];
             double out = k + 1 < n ? inward[levelStart[k + 1] + patch] : toAir[patch];
             double below = k == 0 ? skinPressure : 0.0;
             if (state[k] == State.WET) {
@@ -260,7 +276,11 @@ final class Water {
                 double release = state[k] == State.RUNNING_OUT ? store(i) / dt : 0.0;
                 diagonal[k] = in + out + bindingSlope[k];
                 upper[k] = -out;
-                right[k] = release - binding[k] + bindingSlope[k] * p[k] + in * below;
+                right[k] = release
+                        - binding[k]
+                        + bindingSlope[k] * p[k]
+                        + in * below
+                        + (k == 0 && !skinIsWet ? sweatHere : 0.0);
                 if (k == n - 1) {
                     upper[k] = 0.0;
                     right[k] += out * airPressure;
@@ -278,9 +298,14 @@ final class Water {
             p[k] = next;
         }
         boolean changed = false;
+        if (sweatHere > 0) {
+            boolean shouldBeWet = sweatHere > (wetSkin[patch] - inward[levelStart[0] + patch]) * (skinPressure - p[0]);
+            changed = shouldBeWet != skinIsWet;
+            skinIsWet = shouldBeWet;
+        }
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
-            double in = inward[i] * ((k == 0 ? skinPressure : p[k - 1]) - p[k]);
+            double in = k == 0 ? fromSkinAt(patch, skinPressure - p[0]) : inward[i] * (p[k - 1] - p[k]);
             double out = k + 1 < n
                     ? inward[levelStart[k + 1] + patch] * (p[k] - p[k + 1])
                     : toAir[patch] * (p[k] - airPressure);
@@ -309,6 +334,68 @@ final class Water {
             }
         }
         return changed;
+    }
+
+    /** Vapour from the skin into the innermost element at a pressure difference [kg/s]. */
+    private double fromSkinAt(int patch, double gradient) {
+        double dry = inward[levelStart[0] + patch];
+        return skinIsWet ? wetSkin[patch] * gradient : dry * gradient + sweatHere;
+    }
+
+    /** No heat set free yet in this interval. */
+    void clearSource(int patch) {
+        for (int k = 0; k < length[patch]; k++) {
+            source[levelStart[k] + patch] = 0;
+        }
+    }
+
+    /** Heat given to one element [W] in this interval. */
+    void give(int patch, int element, double power) {
+        source[levelStart[element] + patch] += power;
+    }
+
+    /** True when liquid lies anywhere over the patch. */
+    boolean hasLiquid(int patch) {
+        for (int k = 0; k < length[patch]; k++) {
+            if (liquid[levelStart[k] + patch] > NOTHING) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Liquid creeps between neighbours and drips from what is over-full. */
+    void creep(int patch, double dt, double[] hold, double patchArea, double factor, double dripTime) {
+        int n = length[patch];
+        for (int k = 0; k + 1 < n; k++) {
+            int i = levelStart[k] + patch;
+            int j = levelStart[k + 1] + patch;
+            WaterClass a = kind[i];
+            WaterClass b = kind[j];
+            double holdA = hold[k] * patchArea;
+            double holdB = hold[k + 1] * patchArea;
+            if (a == null || b == null || holdA <= 0 || holdB <= 0) {
+                continue;
+            }
+            double flow = factor
+                    * patchArea
+                    * dt
+                    * WaterHold.wicking(liquid[i] / holdA, liquid[j] / holdB, a.wicking(), b.wicking());
+            // never past balance
+            double balance = (liquid[i] * holdB - liquid[j] * holdA) / (holdA + holdB);
+            flow = flow > 0 ? Math.min(flow, Math.max(0.0, balance)) : Math.max(flow, Math.min(0.0, balance));
+            liquid[i] -= flow;
+            liquid[j] += flow;
+        }
+        for (int k = 0; k < n; k++) {
+            int i = levelStart[k] + patch;
+            double over = WaterHold.excess(liquid[i], hold[k] * patchArea);
+            if (over > 0) {
+                double m = over * -StrictMath.expm1(-dt / dripTime);
+                liquid[i] -= m;
+                dripTotal += m;
+            }
+        }
     }
 
     private double store(int i) {
@@ -401,4 +488,6 @@ final class Water {
     }
 
     private final double[] heatLower = new double[64];
+    private boolean skinIsWet;
+    private double sweatHere;
 }

@@ -33,6 +33,23 @@ public record WaterReport(
         double[][] trace,
         double[] traceTime) {
 
+    /** The same with its cost in shortfall heat [J]. */
+    public WaterReport costing(double joules) {
+        return new WaterReport(
+                layers,
+                fromSkin,
+                fromOutside,
+                toAir,
+                drained,
+                heldAtDusk,
+                heldAtDawn,
+                before,
+                joules,
+                closure,
+                trace,
+                traceTime);
+    }
+
     /**
      * One piece.
      *

@@ -50,12 +50,15 @@ public final class SiteClimate implements Surroundings {
     private final double[] vapour;
     private final double[] pressure;
     private final double[] wind10;
-    private final double[] radiant;
+    /** As an upright and as a lying person sees it. */
+    private final double[][] radiant;
+
     private final double[] sky;
     private final double[] groundSurface;
     private final double[] precipitation;
     private final double[] cloud;
-    private final double[] windFactor = new double[BodySegment.COUNT];
+    private final double[][] windFactor = new double[Posture.values().length][BodySegment.COUNT];
+    private final Posture posture;
     private final double leastWind;
     private final double turbulence;
     private final double groundDeep;
@@ -73,7 +76,8 @@ public final class SiteClimate implements Surroundings {
                 .toArray();
         pressure = pressureAt(site.altitude(), weather.pressure());
         vapour = new double[n];
-        radiant = new double[n];
+        radiant = new double[2][n];
+        this.posture = posture;
         sky = new double[n];
         groundSurface = new double[n];
         leastWind = parameters.get(OutdoorParameter.MINIMUM_WIND);
@@ -82,17 +86,19 @@ public final class SiteClimate implements Surroundings {
                 : parameters.get(OutdoorParameter.TURBULENCE);
         ground = scaled(site.ground(), parameters.get(OutdoorParameter.SNOW_CONDUCTIVITY_FACTOR));
         groundDeep = deep(site);
-        for (BodySegment segment : BodySegment.values()) {
-            windFactor[segment.ordinal()] = site.shelter()
-                    * WindProfile.factor(PostureExchange.height(posture, segment), site.roughnessLength());
+        for (Posture held : Posture.values()) {
+            for (BodySegment segment : BodySegment.values()) {
+                windFactor[held.ordinal()][segment.ordinal()] = site.shelter()
+                        * WindProfile.factor(PostureExchange.height(held, segment), site.roughnessLength());
+            }
         }
 
         double upright = Radiation.skySeenUpright(site.horizonAngle());
         double level = Radiation.skySeenLevel(site.horizonAngle());
         double groundSkyShare = site.skyGap() * level;
         // Lying, the upper side counts, a half cylinder: half level, half upright.
-        double groundShare = posture.isLying() ? 0.25 : 0.5;
-        double skyShare = site.skyGap() * (posture.isLying() ? 0.5 * (level + upright) : upright);
+        double[] groundShare = {0.5, 0.25};
+        double[] skyShare = {site.skyGap() * upright, site.skyGap() * 0.5 * (level + upright)};
         double wind2Factor = site.shelter() * WindProfile.factor(SnowSurface.HEIGHT, site.roughnessLength());
         double limit = parameters.get(OutdoorParameter.GROUND_DEPRESSION_LIMIT);
         double skyOffset = parameters.get(OutdoorParameter.SKY_TEMPERATURE_OFFSET);
@@ -121,13 +127,25 @@ public final class SiteClimate implements Surroundings {
             }
             sky[i] = Temperature.celsius(skyKelvin);
             groundSurface[i] = Temperature.celsius(surface);
-            radiant[i] = Temperature.celsius(
-                    Radiation.meanRadiant(skyShare, skyKelvin, groundShare, surface, 1 - skyShare - groundShare, here));
+            for (int lying = 0; lying < 2; lying++) {
+                radiant[lying][i] = Temperature.celsius(Radiation.meanRadiant(
+                        skyShare[lying],
+                        skyKelvin,
+                        groundShare[lying],
+                        surface,
+                        1 - skyShare[lying] - groundShare[lying],
+                        here));
+            }
         }
     }
 
     @Override
     public void at(double when, OutdoorState out) {
+        at(when, posture, out);
+    }
+
+    @Override
+    public void at(double when, Posture held, OutdoorState out) {
         int i = Math.min(Ranges.indexBefore(time, when), time.length - 2);
         double f = Math.min(1, Math.max(0, (when - time[i]) / (time[i + 1] - time[i])));
         out.airCelsius = between(air, i, f);
@@ -135,9 +153,9 @@ public final class SiteClimate implements Surroundings {
         out.pressure = between(pressure, i, f);
         out.wind10 = between(wind10, i, f);
         for (int s = 0; s < BodySegment.COUNT; s++) {
-            out.windAt[s] = Math.max(leastWind, out.wind10 * windFactor[s]);
+            out.windAt[s] = Math.max(leastWind, out.wind10 * windFactor[held.ordinal()][s]);
         }
-        out.radiantCelsius = between(radiant, i, f);
+        out.radiantCelsius = between(radiant[held.isLying() ? 1 : 0], i, f);
         out.skyCelsius = between(sky, i, f);
         out.groundSurfaceCelsius = between(groundSurface, i, f);
         out.groundDeepCelsius = groundDeep;

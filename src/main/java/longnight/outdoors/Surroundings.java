@@ -1,5 +1,7 @@
 package longnight.outdoors;
 
+import longnight.figure.Posture;
+
 /** The environment over time: a night outdoors or a laboratory chamber. Stateless after construction, safe to share. */
 public interface Surroundings {
 
@@ -9,6 +11,11 @@ public interface Surroundings {
      * @param time seconds from the start of the night
      */
     void at(double time, OutdoorState out);
+
+    /** As {@link #at(double, OutdoorState)} for a person in another posture than the surroundings were made for. */
+    default void at(double time, Posture posture, OutdoorState out) {
+        at(time, out);
+    }
 
     /** First time covered [s]. */
     double firstTime();

@@ -274,8 +274,8 @@ public final class ResultJson {
         json.writeStringField("start", Figures.clock(plan.startOfDay()));
         number("startOfDay_s", plan.startOfDay());
         number("duration_s", plan.duration());
-        json.writeStringField("posture", word(plan.posture()));
-        json.writeBooleanField("sleepAllowed", plan.sleepAllowed());
+        json.writeStringField("posture", word(plan.firstOfNight().posture()));
+        json.writeBooleanField("sleepAllowed", plan.firstOfNight().sleepAllowed());
         json.writeBooleanField("clockActive", plan.clockActive());
         number("imposedHeat_W_m2", plan.imposedHeat());
         json.writeEndObject();

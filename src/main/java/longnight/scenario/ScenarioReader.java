@@ -91,7 +91,10 @@ public final class ScenarioReader {
             WeatherReader.Found weather = WeatherReader.read(section(night, "weather"), hours, findings);
             Site site = SiteReader.read(place, weather.altitude(), findings);
             surroundings = new SiteClimate(
-                    site, weather.weather(), nightPlan.posture(), ParameterSet.nominal(OutdoorParameter.class));
+                    site,
+                    weather.weather(),
+                    nightPlan.firstOfNight().posture(),
+                    ParameterSet.nominal(OutdoorParameter.class));
             String where = place.textOr("name", "");
             nightName = where.isEmpty() || weather.name().isEmpty()
                     ? where + weather.name()
@@ -152,7 +155,7 @@ public final class ScenarioReader {
         } else if (laboratory != null) {
             findings.guesses.add(Guess.word("plan", "daily rhythm of the body", "no", "usual for a laboratory's day"));
         }
-        return new NightPlan(
+        return NightPlan.still(
                 hours.from(),
                 hours.duration(),
                 plan.word("posture", Posture.class),

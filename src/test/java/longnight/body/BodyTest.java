@@ -18,6 +18,14 @@ class BodyTest {
         return Body.of(person, NOMINAL, BodyOptions.nominal());
     }
 
+    private static Body.Circumstances now(Posture posture, boolean maySleep, double imposed) {
+        Body.Circumstances now = new Body.Circumstances();
+        now.posture = posture;
+        now.maySleep = maySleep;
+        now.imposedHeat = imposed;
+        return now;
+    }
+
     @Test
     @DisplayName("the reference man is his own table")
     void referenceIsTheTable() {
@@ -46,7 +54,7 @@ class BodyTest {
             for (int s = 0; s < BodySegment.COUNT; s++) {
                 mean[0] += body.segmentAreas()[s] / body.bodyArea() * t[Body.SKIN + s];
             }
-            body.control(t, 0, 0, mean[0], Double.NaN, Posture.SITTING_KNEES_UP, false, Double.NaN, control);
+            body.control(t, 0, 0, mean[0], Double.NaN, now(Posture.SITTING_KNEES_UP, false, Double.NaN), control);
             assertEquals(body.restHeat(), control.made, 0.02 * body.restHeat(), "only the small non-shivering term");
             double[] flows = body.basalFlows();
             for (int i = 0; i < Body.BLOOD; i++) {
@@ -65,7 +73,7 @@ class BodyTest {
             t[i] -= 0.37 * i % 7;
         }
         Body.Control control = new Body.Control();
-        body.control(t, 0.3, 0.2, 31, 3600, Posture.LYING_CURLED, true, Double.NaN, control);
+        body.control(t, 0.3, 0.2, 31, 3600, now(Posture.LYING_CURLED, true, Double.NaN), control);
         double[] rate = new double[Body.NODES];
         body.innerRates(t, control, rate);
         double sum = 0;
@@ -87,7 +95,7 @@ class BodyTest {
         Body body = body(Person.reference());
         Body.Control control = new Body.Control();
         for (double imposed : new double[] {60, 90, 250}) {
-            body.control(body.neutralState(), 0, 0, 34, Double.NaN, Posture.STANDING, false, imposed, control);
+            body.control(body.neutralState(), 0, 0, 34, Double.NaN, now(Posture.STANDING, false, imposed), control);
             double made = 0;
             for (double h : control.heat) {
                 made += h;

@@ -143,11 +143,13 @@ final class ChamberRun {
     private static Network network(Man man, Dress dress, Posture posture, boolean night, Surroundings surroundings) {
         ModelChoice choice = ModelChoice.nominal();
         Body body = Body.of(man.person(), choice.body(), choice.options());
+        NightPlan plan = NightPlan.still(BEDTIME * 3600, surroundings.lastTime(), posture, night, night, Double.NaN);
         return new Network(
                 body,
                 Stacks.compile(dress.outfit, posture, body.segmentAreas(), choice.clothing()),
                 surroundings,
-                new NightPlan(BEDTIME * 3600, surroundings.lastTime(), posture, night, night, Double.NaN),
+                plan,
+                plan.firstOfNight(),
                 0,
                 choice.clothing(),
                 false,

@@ -134,7 +134,8 @@ class ColdAirChambersTest {
     void sameAsTheEngine() {
         ChamberRun read = ChamberRun.day(
                 Man.ORDINARY, Dress.even(0.05), Posture.CHAIR, 0.15, 0.5, new Phase(28, 60), new Phase(10, 120));
-        Runner runner = new Runner(read.net, NumericalSettings.standard());
+        Runner runner = new Runner(
+                read.net.body, read.net.plan, phase -> read.net, ModelChoice.nominal(), NumericalSettings.dry());
         runner.run();
         for (int i = 0; i < Body.NODES; i++) {
             // steps of 60 s and exchange every 5 min against 30 s and 1 min

@@ -250,7 +250,7 @@ final class Nights {
                 person,
                 outfit,
                 surroundings,
-                new NightPlan(20 * 3600, hours * 3600, posture, true, true, Double.NaN),
+                NightPlan.still(20 * 3600, hours * 3600, posture, true, true, Double.NaN),
                 new ArrayList<>(),
                 List.of(),
                 List.of());

@@ -47,7 +47,7 @@ class NudeTrialRunTest {
     }
 
     static Runner nude(Body body, double air, double hours) {
-        NightPlan plan = new NightPlan(0, hours * 3600, Posture.STANDING, false, false, Double.NaN);
+        NightPlan plan = NightPlan.still(0, hours * 3600, Posture.STANDING, false, false, Double.NaN);
         Network net = new Network(
                 body,
                 longnight.clothing.Stacks.compile(
@@ -58,11 +58,12 @@ class NudeTrialRunTest {
                 Chamber.stepwise(
                         List.of(new Chamber.Setting(0, air, Double.NaN, 0.1, 0.5)), hours * 3600, 101325, null),
                 plan,
+                plan.firstOfNight(),
                 0,
                 ParameterSet.nominal(longnight.clothing.ClothingParameter.class),
                 false,
                 new Network.Films(Body.stillConvection(), Body.stillRadiation()));
-        Runner runner = new Runner(net, NumericalSettings.standard());
+        Runner runner = new Runner(body, plan, phase -> net, ModelChoice.nominal(), NumericalSettings.dry());
         runner.run();
         return runner;
     }

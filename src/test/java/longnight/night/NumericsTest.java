@@ -131,11 +131,10 @@ class NumericsTest {
     @DisplayName("a planted error in the books is caught")
     void auditorIsNotBlind() {
         NightEngine engine = NightEngine.compile(Nights.calm(Nights.typical(), -8, -14), ModelChoice.nominal());
-        Runner runner = engine.start(NumericalSettings.standard(), null);
-        double[] dusk = runner.state.clone();
+        Runner runner = engine.start(NumericalSettings.standard());
         runner.run();
         runner.books.part[4] += 1.0;
-        Ledger ledger = Auditor.audit(runner.network(), dusk, runner.state, runner.books, runner.endTime);
+        Ledger ledger = Auditor.audit(engine.body(), runner);
         assertTrue(ledger.heatClosure() > 1e-8 && ledger.partClosure() > 1e-8, "one joule in ten million must show");
     }
 

@@ -85,6 +85,8 @@ public final class NightFixture {
                 guesses,
                 r.cautions(),
                 r.secondOpinion(),
+                null,
+                null,
                 r.stopped());
     }
 
@@ -113,6 +115,8 @@ public final class NightFixture {
                 new Ledger(no, no, none, none, no, no, no, no, no, no, no, no),
                 guesses(),
                 List.of(Caution.PLANNING_AID, Caution.OUT_OF_RANGE),
+                null,
+                null,
                 null,
                 no);
     }
@@ -226,10 +230,12 @@ public final class NightFixture {
                         3.4,
                         Double.POSITIVE_INFINITY,
                         outcome == Outcome.HOLDS_EASILY),
+                null,
+                null,
                 stopped);
     }
 
-    private static final double[] WAYS = {0.34, 0.27, 0.12, 0.09, 0.16, 0.02};
+    private static final double[] WAYS = {0.34, 0.27, 0.12, 0.09, 0.16, 0.02, 0, 0};
     private static final double[] PARTS = {0.13, 0.1, 0.1, 0.14, 0.07, 0.05, 0.06, 0.16, 0.11, 0.08};
 
     private static double[] shares(double[] shares, double whole) {
@@ -376,7 +382,7 @@ public final class NightFixture {
                 new Person("Ilse", Person.Sex.FEMALE, 41, 1.68, 64, 24, 38, 1),
                 new Outfit.Kit(List.of(), List.of(new Pad("sit-pad", "sit pad", 0.18, 0.09, 0.06, 900))),
                 surroundings,
-                new NightPlan(DUSK, hours * 3600.0, Posture.SITTING_KNEES_UP, true, true, Double.NaN),
+                NightPlan.still(DUSK, hours * 3600.0, Posture.SITTING_KNEES_UP, true, true, Double.NaN),
                 guesses(),
                 List.of(),
                 List.of());

@@ -53,7 +53,7 @@ class ScenarioReaderTest {
     @Test
     void chamber() throws IOException {
         Scenario scenario = read(CHAMBER);
-        assertThat(scenario.plan()).isEqualTo(new NightPlan(9 * 3600, 7200, Posture.CHAIR, false, false, Double.NaN));
+        assertThat(scenario.plan()).isEqualTo(NightPlan.still(9 * 3600, 7200, Posture.CHAIR, false, false, Double.NaN));
         assertThat(((Outfit.Given) scenario.outfit()).resistance()).isEmpty();
         assertThat(scenario.surroundings().ground()).isNull();
         OutdoorState state = new OutdoorState();
