@@ -160,7 +160,8 @@ final class Network {
     double entered;
 
     private final double[] sweat = new double[S];
-    /** Sweat of the whole body since dusk [kg]. */
+    private double sweatRate;
+    /** Sweat of the whole body in this phase [kg]. */
     double sweatTotal;
 
     private final Posture posture;
@@ -553,7 +554,8 @@ final class Network {
         if (!wet) {
             return;
         }
-        sweatTotal += duration * body.sweat(control, sweat);
+        sweatRate = body.sweat(control, sweat);
+        sweatTotal += duration * sweatRate;
         boolean falls = around.precipitation > 0;
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
         double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
@@ -944,6 +946,11 @@ final class Network {
             }
         }
         return sums;
+    }
+
+    /** Sweat of the whole body at the last look [kg/s]; 0 when water is not followed. */
+    double sweatRate() {
+        return sweatRate;
     }
 
     /** Wets a piece at the start: liquid per dry mass [kg/kg]. */

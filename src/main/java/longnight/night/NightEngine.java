@@ -43,7 +43,7 @@ public final class NightEngine {
     /** Compiles and runs a scenario with the nominal model; where water plays a part, also says what it cost. */
     public static NightResult run(Scenario scenario, NumericalSettings settings) {
         NightEngine engine = compile(scenario, ModelChoice.nominal());
-        NightResult result = engine.run(settings);
+        NightResult result = engine.weighDrill(engine.run(settings), settings);
         WaterReport water = result.water();
         if (water == null || !engine.isWetted(water)) {
             return result;
@@ -58,6 +58,34 @@ public final class NightEngine {
                 settings.tolerance());
         return result.withWater(
                 water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()));
+    }
+
+    /** Runs the same night without its warming drill and says what the drill was worth. */
+    private NightResult weighDrill(NightResult with, NumericalSettings settings) {
+        NightPlan plan = scenario.plan();
+        DayReport day = with.day();
+        if (day == null || plan.phases().stream().noneMatch(phase -> phase.drillShare() > 0)) {
+            return with;
+        }
+        NightPlan still = new NightPlan(
+                plan.startOfDay(),
+                plan.duration(),
+                plan.clockActive(),
+                plan.imposedHeat(),
+                plan.phases().stream().map(Phase::withoutDrill).toList(),
+                plan.intakes(),
+                plan.heats(),
+                plan.damp(),
+                plan.fuel());
+        NightResult without = compile(scenario.withPlan(still), choice).run(settings);
+        Ledger a = with.ledger();
+        Ledger b = without.ledger();
+        if (!Double.isNaN(with.stopped()) || !Double.isNaN(without.stopped())) {
+            return with;
+        }
+        double kept = a.storedCore() + a.storedShell() - b.storedCore() - b.storedShell();
+        return with.withDay(new DayReport(
+                day.sweatingAfter(), day.coolingAfter(), a.made() - b.made(), a.made() - b.made() - kept, kept));
     }
 
     /** Whether water other than insensible vapour plays a part: rain, sweat, a damp start. */
@@ -168,6 +196,7 @@ public final class NightEngine {
                 secondOpinion(),
                 settings.water() ? WaterBooks.report(runner, worn(), runner.diary) : null,
                 fuelReport(runner),
+                new DayReport(runner.sweatingAfter, runner.coolingAfter, Double.NaN, Double.NaN, Double.NaN),
                 runner.stopped);
     }
 
@@ -207,6 +236,7 @@ public final class NightEngine {
                         0),
                 scenario.guesses(),
                 cautions(verdict, null, true),
+                null,
                 null,
                 null,
                 null,

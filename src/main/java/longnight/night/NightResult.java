@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param secondOpinion   null when it does not apply (laboratory or out of range altogether)
  * @param water           the night's water; null when it was not followed
  * @param fuel            food and drink; null when nothing was run
+ * @param day             march and drill; null when nothing was run
  * @param stopped         time at which the run stopped because the core fell below 32 degC [s]; NaN when it ran through
  */
 public record NightResult(
@@ -55,6 +56,7 @@ public record NightResult(
         @Nullable SecondOpinion secondOpinion,
         @Nullable WaterReport water,
         @Nullable FuelReport fuel,
+        @Nullable DayReport day,
         double stopped) {
 
     /** The same answer with another water report. */
@@ -82,6 +84,36 @@ public record NightResult(
                 secondOpinion,
                 other,
                 fuel,
+                day,
+                stopped);
+    }
+
+    /** The same answer with another report of the day. */
+    public NightResult withDay(DayReport other) {
+        return new NightResult(
+                scenario,
+                verdict,
+                restHeat,
+                bodyArea,
+                demand,
+                demandTime,
+                shortfallHeat,
+                coreHeatDeficitDawn,
+                coreHeatDeficitWorst,
+                worstTime,
+                wholeBodyDebt,
+                maximalShivering,
+                kitMass,
+                kitResistance,
+                hours,
+                trace,
+                ledger,
+                guessed,
+                cautions,
+                secondOpinion,
+                water,
+                fuel,
+                other,
                 stopped);
     }
 }

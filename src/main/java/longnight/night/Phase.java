@@ -40,6 +40,12 @@ public record Phase(
         }
     }
 
+    /** The same without its warming drill. */
+    Phase withoutDrill() {
+        return new Phase(
+                name, from, to, posture, sleepAllowed, march, 0, drillHeat, outfit, huddle, windShare, underRoof);
+    }
+
     /** Sitting, standing or lying still in the scenario's outfit. */
     public static Phase still(String name, double from, double to, Posture posture, boolean sleepAllowed) {
         return new Phase(name, from, to, posture, sleepAllowed, null, 0, 0, null, 0, 1, false);

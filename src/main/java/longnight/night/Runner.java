@@ -28,6 +28,9 @@ final class Runner {
 
     private static final double BOTTLE_OUTSIDE = 0.15;
 
+    /** Sweat from which a walker counts as sweating, 50 g/h [kg/s] (engineering estimate, no source). */
+    private static final double SWEATING = 0.05 / 3600;
+
     /** One phase as it was run, for the auditor: raw states at both ends. */
     record Stretch(Network net, double[] start, double[] end, double waterHeatStart, double waterHeatEnd) {}
 
@@ -65,6 +68,13 @@ final class Runner {
     double heldAtDusk;
     double heldAtStart;
     double breathWater;
+    /** Answers about the last march [s], NaN while unknown. */
+    double sweatingAfter = Double.NaN;
+
+    double coolingAfter = Double.NaN;
+    private double marchBegan = Double.NaN;
+    private double marchEnded = Double.NaN;
+    private final double[] neutral;
     /** Water bound in pieces that came out of the pack during the night [kg]. */
     double entered;
 
@@ -81,6 +91,7 @@ final class Runner {
         this.networks = networks;
         this.choice = choice;
         this.settings = settings;
+        neutral = body.neutralState();
         store = plan.fuel() * body.fuel().full();
         net = networks.apply(plan.phases().get(0));
         state = net.start();
@@ -152,6 +163,7 @@ final class Runner {
             integrator.advance(from, to, course.stepsAfter(i));
             burn(from, to, (books.made - made) / (to - from));
             endTime = to;
+            watch(phase, to);
             boolean below = body.coreMean(state) < LOWEST_CORE;
             if (ofNight || below) {
                 diary.note(to, state, books, course.isRow[i + 1] || below);
@@ -170,6 +182,29 @@ final class Runner {
             sweatBefore += net.sweatTotal;
         }
         return goes;
+    }
+
+    /** Notes when a march begins to wet the walker and when a halt begins to cool him. */
+    private void watch(Phase phase, double time) {
+        if (phase.march() != null) {
+            if (time - marchBegan > phase.to() - phase.from() + TINY || Double.isNaN(marchBegan)) {
+                marchBegan = phase.from();
+                sweatingAfter = Double.NaN;
+                coolingAfter = Double.NaN;
+            }
+            marchEnded = time;
+            if (Double.isNaN(sweatingAfter) && net.sweatRate() > SWEATING) {
+                sweatingAfter = time - marchBegan;
+            }
+        } else if (!Double.isNaN(marchEnded) && Double.isNaN(coolingAfter)) {
+            double content = 0;
+            for (int i = 0; i < Body.NODES; i++) {
+                content += net.capacity[i] * (state[i] - neutral[i]);
+            }
+            if (content < 0) {
+                coolingAfter = time - marchEnded;
+            }
+        }
     }
 
     /** Food, drink and warm things of the interval that begins now. */

@@ -30,4 +30,10 @@ public record Scenario(
         NightPlan plan,
         List<Guess> guesses,
         List<Caution> cautions,
-        List<String> limits) {}
+        List<String> limits) {
+
+    /** The same question with another plan. */
+    public Scenario withPlan(NightPlan other) {
+        return new Scenario(title, nightName, kitName, person, outfit, surroundings, other, guesses, cautions, limits);
+    }
+}

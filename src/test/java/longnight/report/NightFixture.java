@@ -87,6 +87,7 @@ public final class NightFixture {
                 r.secondOpinion(),
                 null,
                 null,
+                null,
                 r.stopped());
     }
 
@@ -115,6 +116,7 @@ public final class NightFixture {
                 new Ledger(no, no, none, none, no, no, no, no, no, no, no, no),
                 guesses(),
                 List.of(Caution.PLANNING_AID, Caution.OUT_OF_RANGE),
+                null,
                 null,
                 null,
                 null,
@@ -230,6 +232,7 @@ public final class NightFixture {
                         3.4,
                         Double.POSITIVE_INFINITY,
                         outcome == Outcome.HOLDS_EASILY),
+                null,
                 null,
                 null,
                 stopped);
