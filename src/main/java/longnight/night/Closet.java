@@ -17,6 +17,8 @@ final class Closet {
         double celsius = Double.NaN;
         /** Dry mass of its cloth and fill [kg]. */
         double dry;
+        /** Rain that its finish has stood while it was outermost [s]. */
+        double rained;
     }
 
     private final Map<String, Entry> entries = new LinkedHashMap<>();
