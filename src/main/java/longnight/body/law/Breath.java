@@ -27,6 +27,13 @@ public final class Breath {
         return VENTILATION * lossPerMassOfAir(airCelsius, vapourPressure, pressure);
     }
 
+    /** Water that leaves with the breath per heat made [kg/J], never below 0; arguments as above. */
+    public static double waterPerHeatMade(double airCelsius, double vapourPressure, double pressure) {
+        double sensible = HEAT_OF_AIR * (29.0 + 0.2 * airCelsius - airCelsius);
+        double latent = lossPerMassOfAir(airCelsius, vapourPressure, pressure) - sensible;
+        return Math.max(0.0, VENTILATION * latent / LATENT);
+    }
+
     /** Heat per mass of dry air breathed [J/kg]; arguments as above. */
     public static double lossPerMassOfAir(double airCelsius, double vapourPressure, double pressure) {
         double expired = 29.0 + 0.2 * airCelsius;
