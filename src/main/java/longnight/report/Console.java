@@ -22,8 +22,8 @@ public final class Console {
     /** More lines of guesses than this would push the table off the screen; the rest is in the notes. */
     private static final int GUESS_LINES = 8;
 
-    /** Column widths of the hour table, the clock first. */
-    private static final int[] COLUMNS = {5, 6, 6, 5, 5, 5, 5, 5, 5, 5, 7, 7, 7, 7, 8, 5, 5, 5, 6};
+    /** A way whose power rounds to nothing in every hour gets no room in the hour table [W]. */
+    private static final double SHOWN = 0.5;
 
     private Console() {}
 
@@ -78,45 +78,70 @@ public final class Console {
         return String.join("\n", lines) + "\n";
     }
 
+    /**
+     * The table. Rain and snow, where any fall, are told in one column with the vapour, and heat brought along has a column
+     * only in nights that have some; so the page stays narrow and the ways still add up to all that is lost.
+     */
     private static void table(NightResult result, List<String> lines) {
+        boolean wet = matters(result, Way.PRECIPITATION);
+        boolean brought = matters(result, Way.BROUGHT);
+        String vapour = Prose.text(wet ? "table.wet" : "table.vapour");
+        String more = brought ? Prose.text("table.brought") : "";
         for (int i = 1; i <= 3; i++) {
-            lines.add(Prose.text("table.head." + i).stripTrailing());
+            lines.add(Prose.text("table.head." + i, vapour, " ".repeat(more.length()), more)
+                    .stripTrailing());
         }
         boolean extrapolated = false;
         for (HourRow row : result.hours()) {
             boolean below = row.coreCelsius() < 34;
             extrapolated |= below;
-            lines.add(line(row) + (below ? "*" : ""));
+            lines.add(line(row, brought) + (below ? "*" : ""));
+        }
+        if (wet) {
+            lines.add(Prose.text("table.wet.note"));
+        }
+        if (brought) {
+            lines.add(Prose.text("table.brought.note"));
         }
         if (extrapolated) {
             lines.add(Prose.text("table.extrapolated"));
         }
     }
 
-    private static String line(HourRow row) {
-        List<String> cells = new ArrayList<>();
-        cells.add(Figures.clock(row.clock()));
-        cells.add(Figures.decimals(row.airCelsius(), 1));
-        cells.add(Figures.decimals(row.windAtBody(), 1));
-        cells.add(Figures.whole(row.heatMade()));
-        for (Way way : Way.values()) {
-            cells.add(Figures.whole(row.lostByWay()[way.ordinal()]));
-        }
-        cells.add(Figures.kilojoules(row.shortfall()));
-        cells.add(Figures.kilojoules(row.paidByHeatMade()));
-        cells.add(Figures.kilojoules(row.paidByShell()));
-        cells.add(Figures.kilojoules(row.paidByCore()));
-        cells.add(Figures.deficit(row.coreHeatDeficit()));
-        cells.add(Figures.decimals(row.coreCelsius(), 1));
-        cells.add(Figures.decimals(row.meanSkin(), 1));
-        cells.add(Figures.decimals(row.hand(), 1));
-        cells.add(Figures.decimals(row.foot(), 1));
+    private static boolean matters(NightResult result, Way way) {
+        return result.hours().stream().anyMatch(row -> Math.abs(row.lostByWay()[way.ordinal()]) >= SHOWN);
+    }
+
+    private static String line(HourRow row, boolean brought) {
+        double[] way = row.lostByWay();
         StringBuilder line = new StringBuilder();
-        for (int i = 0; i < COLUMNS.length; i++) {
-            line.append(" ".repeat(Math.max(0, COLUMNS[i] - cells.get(i).length())))
-                    .append(cells.get(i));
+        cell(line, 5, Figures.clock(row.clock()));
+        cell(line, 6, Figures.decimals(row.airCelsius(), 1));
+        cell(line, 5, Figures.decimals(row.windAtBody(), 1));
+        cell(line, 5, Figures.whole(row.heatMade()));
+        cell(line, 5, Figures.whole(way[Way.AIR.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.RADIATION.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.GROUND.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.EVAPORATION.ordinal()] + way[Way.PRECIPITATION.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.BREATH.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.CLOTHING_STORE.ordinal()]));
+        if (brought) {
+            cell(line, 5, Figures.whole(way[Way.BROUGHT.ordinal()]));
         }
+        cell(line, 6, Figures.kilojoules(row.shortfall()));
+        cell(line, 6, Figures.kilojoules(row.paidByHeatMade()));
+        cell(line, 6, Figures.kilojoules(row.paidByShell()));
+        cell(line, 6, Figures.kilojoules(row.paidByCore()));
+        cell(line, 8, Figures.deficit(row.coreHeatDeficit()));
+        cell(line, 5, Figures.decimals(row.coreCelsius(), 1));
+        cell(line, 5, Figures.decimals(row.meanSkin(), 1));
+        cell(line, 5, Figures.decimals(row.hand(), 1));
+        cell(line, 6, Figures.decimals(row.foot(), 1));
         return line.toString();
+    }
+
+    private static void cell(StringBuilder line, int width, String figure) {
+        line.append(" ".repeat(Math.max(0, width - figure.length()))).append(figure);
     }
 
     private static void headlines(NightResult result, List<String> lines) {

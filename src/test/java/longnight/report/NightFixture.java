@@ -282,7 +282,7 @@ public final class NightFixture {
         double lost = rows.stream().mapToDouble(r -> r[13] * STEP).sum();
         double made = rows.stream().mapToDouble(r -> (REST + r[14]) * STEP).sum();
         double[] last = rows.get(rows.size() - 1);
-        double[] ways = shares(new double[] {0.36, 0.29, 0.13, 0.1, 0.17, -0.05}, lost);
+        double[] ways = shares(new double[] {0.36, 0.29, 0.13, 0.1, 0.17, -0.05, 0, 0}, lost);
         double[] parts = shares(PARTS, 0.83 * lost);
         return new Ledger(
                 made,
