@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import longnight.figure.BodySegment;
@@ -19,6 +20,7 @@ import longnight.night.HourRow;
 import longnight.night.Ledger;
 import longnight.night.NightResult;
 import longnight.night.Trace;
+import longnight.night.WaterReport;
 import longnight.night.Way;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
@@ -49,7 +51,7 @@ import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
- * The two pictures of a night. Each can be read without colour (lines differ in dash and weight, areas in lightness, and
+ * The pictures of a night: two of every night, a third of one in which clothes get wet. Each can be read without colour (lines differ in dash and weight, areas in lightness, and
  * everything carries its name), and each carries verdict and cautions inside it, because pictures travel alone.
  */
 final class Charts {
@@ -58,6 +60,9 @@ final class Charts {
 
     /** File name of the second chart, without ending. */
     static final String HEAT = "where-the-heat-goes";
+
+    /** File name of the chart of water, without ending. */
+    static final String WATER = "water-by-layer";
 
     private static final Color NIGHT = new Color(0x16324F);
     private static final Color DUSK = new Color(0x7FA3BD);
@@ -85,6 +90,12 @@ final class Charts {
     /** No more points than this along a curve; the trace is much finer than a pixel. */
     private static final int POINTS = 180;
 
+    /** Fills of stacked areas, unlike their neighbours in lightness; the last is for all the rest. */
+    private static final Color[] STACK = {NIGHT, EMBER, DUSK, STRETCHED, BAND};
+
+    /** A band thinner than this share of the axis has its name in the key only. */
+    private static final double NAMED = 0.09;
+
     private Charts() {}
 
     /** One picture, twice. */
@@ -96,6 +107,11 @@ final class Charts {
 
     static Picture whereTheHeatGoes(NightResult result) {
         return picture(result, "chart.heat.title", Charts::whereTheHeatGoes);
+    }
+
+    /** Only for a night in which {@link Account#isWet}. */
+    static Picture waterByLayer(NightResult result) {
+        return picture(result, "chart.water.title", Charts::waterByLayer);
     }
 
     private static void coreHeatDeficit(NightResult result, Sheet sheet) {
@@ -134,7 +150,11 @@ final class Charts {
 
         List<Bar> ways = new ArrayList<>();
         for (Way way : Way.values()) {
-            ways.add(new Bar(Prose.text("way." + way.name()), ledger.lostByWay()[way.ordinal()] / duration));
+            double watts = ledger.lostByWay()[way.ordinal()] / duration;
+            boolean always = way != Way.PRECIPITATION && way != Way.BROUGHT;
+            if (always || Math.abs(watts) >= 0.05) {
+                ways.add(new Bar(Prose.text("way." + way.name()), watts));
+            }
         }
         ways.sort(Comparator.comparingDouble(Bar::watts).reversed());
         List<Bar> parts = new ArrayList<>();
@@ -146,8 +166,112 @@ final class Charts {
         bars(sheet, "chart.heat.ways", ways, lost / duration);
         sheet.space(20);
         bars(sheet, "chart.heat.parts", parts, lost / duration);
-        if (ways.stream().anyMatch(bar -> bar.watts() < -0.5)) {
+        if (ledger.lostByWay()[Way.CLOTHING_STORE.ordinal()] / duration < -0.5) {
             sheet.text(Prose.text("chart.heat.negative"), Fonts.plain(Sheet.TEXT));
+        }
+        if (ledger.lostByWay()[Way.BROUGHT.ordinal()] / duration <= -0.05) {
+            sheet.text(Prose.text("chart.heat.brought"), Fonts.plain(Sheet.TEXT));
+        }
+    }
+
+    // --- Water ---
+
+    /** Liquid and ice of one piece, or of all the smaller ones, along the trace [kg]. */
+    private record Wet(String name, double[] mass, double ice) {
+        double most() {
+            return max(mass);
+        }
+    }
+
+    private static void waterByLayer(NightResult result, Sheet sheet) {
+        WaterReport water = Objects.requireNonNull(result.water());
+        List<Wet> pieces = wetPieces(water);
+        sheet.text(Prose.text("chart.water.upper"), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 620, waterPlot(result, water, pieces));
+        for (int i = pieces.size() - 1; i >= 0; i--) { // as they lie on the stack
+            Wet piece = pieces.get(i);
+            double[] mass = piece.mass();
+            int most = IntStream.range(0, mass.length)
+                    .reduce((a, b) -> mass[b] > mass[a] ? b : a)
+                    .orElseThrow();
+            String text = Prose.text(
+                    "chart.water.piece",
+                    piece.name(),
+                    grams(mass[0]),
+                    grams(mass[most]),
+                    Wording.clock(result, water.traceTime()[most]),
+                    grams(mass[mass.length - 1]));
+            sheet.key(
+                    piece.ice() < 0.0005 ? text : Prose.text("chart.water.ice", text, grams(piece.ice())),
+                    Fonts.plain(Sheet.TEXT),
+                    STACK[i]);
+        }
+        sheet.text(Prose.text("chart.water.bound"), Fonts.plain(Sheet.TEXT));
+        sheet.space(20);
+        sheet.text(Account.water(result), Fonts.plain(Sheet.TEXT));
+    }
+
+    private static String grams(double mass) {
+        return Figures.whole(1e3 * mass);
+    }
+
+    /** The wettest, and the rest in one. */
+    private static List<Wet> wetPieces(WaterReport water) {
+        List<Wet> all = new ArrayList<>();
+        for (int i = 0; i < water.layers().size(); i++) {
+            WaterReport.Layer layer = water.layers().get(i);
+            all.add(new Wet(Wording.clean(layer.id()), Account.traced(water, i), layer.iceAtDawn()));
+        }
+        all.sort(Comparator.comparingDouble(Wet::most).reversed());
+        long drawn = all.stream().filter(wet -> wet.most() > Account.DRAWN).count();
+        int own = (int) Math.min(STACK.length - 1, drawn);
+        List<Wet> pieces = new ArrayList<>(all.subList(0, own));
+        double[] rest = new double[water.traceTime().length];
+        double ice = 0;
+        for (Wet wet : all.subList(own, all.size())) {
+            Arrays.setAll(rest, t -> rest[t] + wet.mass()[t]);
+            ice += wet.ice();
+        }
+        if (max(rest) >= 0.0005) {
+            pieces.add(new Wet(Prose.text("chart.water.others"), rest, ice));
+        }
+        return pieces;
+    }
+
+    private static XYPlot waterPlot(NightResult result, WaterReport water, List<Wet> pieces) {
+        double start = result.scenario().plan().startOfDay();
+        double[] time =
+                Arrays.stream(thinned(water.traceTime())).map(t -> start + t).toArray();
+        double[] stack = new double[time.length];
+        double[][] bottom = new double[pieces.size()][];
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        for (int i = 0; i < pieces.size(); i++) {
+            bottom[i] = stack.clone();
+            double[] mass = Arrays.stream(thinned(pieces.get(i).mass()))
+                    .map(kg -> 1e3 * kg)
+                    .toArray();
+            area(renderer, time, stack, mass, 1, STACK[i]);
+        }
+        double top = 1.08 * max(stack);
+        XYPlot plot = timePlot(result, 0, top);
+        plot.setDataset(new DefaultXYDataset());
+        plot.setRenderer(renderer);
+        for (int i = 0; i < pieces.size(); i++) {
+            double[] above = i + 1 < pieces.size() ? bottom[i + 1] : stack;
+            nameBand(plot, pieces.get(i).name(), time, bottom[i], above, NAMED * top);
+        }
+        return plot;
+    }
+
+    /** The name in the thickest place of a band that is thick enough for it and far enough from the edges. */
+    private static void nameBand(
+            XYPlot plot, String name, double[] time, double[] below, double[] above, double least) {
+        int n = time.length;
+        int thickest = IntStream.range(n / 5, n - n / 5)
+                .reduce((a, b) -> above[b] - below[b] > above[a] - below[a] ? b : a)
+                .orElse(0);
+        if (above[thickest] - below[thickest] > least) {
+            note(plot, name, time[thickest], (above[thickest] + below[thickest]) / 2, TextAnchor.CENTER);
         }
     }
 

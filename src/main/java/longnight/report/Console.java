@@ -15,12 +15,20 @@ import longnight.night.NightResult;
 import longnight.night.SecondOpinion;
 import longnight.night.Way;
 
-/** The page on the terminal: plain ASCII of ours, at most {@value #WIDTH} columns, a twelve-hour night on one screen. */
+/**
+ * The page on the terminal: plain ASCII of ours, at most {@value #WIDTH} columns, a dry twelve-hour night on one screen. Rain, a
+ * march and a drill have ten lines more to tell.
+ */
 public final class Console {
     static final int WIDTH = 110;
 
-    /** More lines of guesses than this would push the table off the screen; the rest is in the notes. */
-    private static final int GUESS_LINES = 8;
+    /** Rows of a tall window. */
+    private static final int HEIGHT = 50;
+
+    /** Lines of guesses, so that the table stays on the screen; the rest is in the notes. */
+    private static final int FEWEST_GUESS_LINES = 3;
+
+    private static final int MOST_GUESS_LINES = 8;
 
     /** A way whose power rounds to nothing in every hour gets no room in the hour table [W]. */
     private static final double SHOWN = 0.5;
@@ -38,16 +46,27 @@ public final class Console {
             lines.add("");
             headlines(result, lines);
         }
+        Account.of(result).forEach(paragraph -> wrap(paragraph, 2, lines));
         opinion(result, lines);
-        guessed(result, lines);
-        List<String> cautions =
-                result.cautions().stream().map(Wording::shortText).toList();
-        wrap(Prose.text("caution.heading") + ": " + String.join(" ", cautions), 2, lines);
+        String texts = result.cautions().stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        List<String> cautions = wrapped(Prose.text("caution.heading") + ": " + texts, 2);
+        int left = HEIGHT - lines.size() - cautions.size();
+        guessed(result, Math.max(FEWEST_GUESS_LINES, Math.min(MOST_GUESS_LINES, left)), lines);
+        lines.addAll(cautions);
         return plain(String.join("\n", lines) + "\n");
     }
 
-    /** How far the working integration lies from the reference. */
-    public static String comparison(NightResult working, NightResult reference) {
+    /**
+     * How far the working integration lies from the reference.
+     *
+     * @param page      what the page tells
+     * @param working   the same without water; the page's own where that was without
+     * @param reference without water
+     */
+    public static String comparison(NightResult page, NightResult working, NightResult reference) {
+        if (!Wording.hasRun(working) || !Wording.hasRun(reference)) {
+            return plain(Prose.text("page.reference.none")) + "\n";
+        }
         double core = 0;
         int rows = Math.min(working.hours().size(), reference.hours().size());
         for (int i = 0; i < rows; i++) {
@@ -59,7 +78,7 @@ public final class Console {
         double shortfall = Math.abs(working.shortfallHeat() - reference.shortfallHeat());
         List<String> lines = wrapped(
                 Prose.text(
-                        "page.reference",
+                        page.water() == null ? "page.reference" : "page.reference.dry",
                         Figures.significant(core, 2),
                         Figures.significant(shortfall / 1e3, 2),
                         Figures.significant(100 * shortfall / Math.abs(reference.shortfallHeat()), 2)),
@@ -97,11 +116,10 @@ public final class Console {
             extrapolated |= below;
             lines.add(line(row, brought) + (below ? "*" : ""));
         }
-        if (wet) {
-            lines.add(Prose.text("table.wet.note"));
-        }
-        if (brought) {
-            lines.add(Prose.text("table.brought.note"));
+        if (wet || brought) {
+            String note =
+                    (wet ? Prose.text("table.wet.note") + " " : "") + (brought ? Prose.text("table.brought.note") : "");
+            wrap(note, 2, lines);
         }
         if (extrapolated) {
             lines.add(Prose.text("table.extrapolated"));
@@ -184,10 +202,14 @@ public final class Console {
         double closure = Math.max(
                 result.ledger().heatClosure(),
                 Math.max(result.ledger().partClosure(), result.ledger().payerClosure()));
+        String water = result.water() == null
+                ? ""
+                : Prose.text("page.ledger.water", Figures.order(result.water().closure()));
         String books = Prose.text(
                 "page.ledger",
                 Figures.order(closure),
-                Figures.decimals(result.ledger().turnedOver() / 1e6, 1));
+                Figures.decimals(result.ledger().turnedOver() / 1e6, 1),
+                water);
         wrap(kit + " " + books, 2, lines);
     }
 
@@ -218,7 +240,7 @@ public final class Console {
      * Grouped by what was guessed, since most guesses are the same property of many garments. What is not about a garment
      * comes first, then the shortest; what finds no room is at least named.
      */
-    private static void guessed(NightResult result, List<String> lines) {
+    private static void guessed(NightResult result, int room, List<String> lines) {
         List<Guess> guesses = result.guessed();
         if (guesses.isEmpty()) {
             lines.add(Prose.text("page.guessed.none"));
@@ -236,7 +258,7 @@ public final class Console {
                         (List<Guess> group) -> garments.contains(group.get(0).subject()))
                 .thenComparing(group -> (double) told(group).length() / group.size()));
         List<String> shown = List.of();
-        for (int n = groups.size(); n >= 0 && (shown.isEmpty() || shown.size() > GUESS_LINES); n--) {
+        for (int n = groups.size(); n >= 0 && (shown.isEmpty() || shown.size() > room); n--) {
             List<String> texts = new ArrayList<>();
             groups.subList(0, n).forEach(group -> texts.add(told(group)));
             if (n < groups.size()) {
