@@ -190,6 +190,8 @@ final class Network {
     final double[] airShare;
     /** Share of the heat made that leaves with the breath [1]. */
     double breathShare;
+    /** Water that leaves with the breath per heat made [kg/J]. */
+    double breathWater;
 
     final OutdoorState around = new OutdoorState();
     final Body.Control control = new Body.Control();
@@ -442,6 +444,7 @@ final class Network {
     void relinearise(double time, double[] y) {
         look(time);
         breathShare = Breath.lossPerHeatMade(around.airCelsius, around.vapourPressure, around.pressure);
+        breathWater = Breath.waterPerHeatMade(around.airCelsius, around.vapourPressure, around.pressure);
         double lewis = SkinVapour.LEWIS * 101325.0 / around.pressure;
         for (int s = 0; s < S; s++) {
             bareAir[s] = 0;

@@ -133,6 +133,7 @@ final class Runner {
         books = new Network.Books();
         stretches.clear();
         Arrays.fill(flows, 0);
+        breathWater = 0;
         sweatBefore = net.sweatTotal + sweatBefore;
         net.putInto(closet, state);
         closet.entries().forEach((key, entry) -> {
@@ -162,6 +163,7 @@ final class Runner {
             double made = books.made;
             integrator.advance(from, to, course.stepsAfter(i));
             burn(from, to, (books.made - made) / (to - from));
+            breathWater += net.breathWater * (books.made - made);
             endTime = to;
             watch(phase, to);
             boolean below = body.coreMean(state) < LOWEST_CORE;

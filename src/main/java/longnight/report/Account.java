@@ -170,12 +170,14 @@ final class Account {
         if (fuel.lowestPeak() < 0.995) {
             told.add(Prose.text("page.food.peak", percent(fuel.lowestPeak())));
         }
-        told.add(Prose.text(
-                "page.drink",
-                Figures.decimals(fuel.waterLost(), 1),
-                fuel.sweatBefore() < 0.05
-                        ? ""
-                        : Prose.text("page.drink.sweat", Figures.decimals(fuel.sweatBefore(), 1))));
+        if (result.water() != null) { // without water only the breath would be counted
+            told.add(Prose.text(
+                    "page.drink",
+                    Figures.decimals(fuel.waterLost(), 1),
+                    fuel.sweatBefore() < 0.05
+                            ? ""
+                            : Prose.text("page.drink.sweat", Figures.decimals(fuel.sweatBefore(), 1))));
+        }
         return String.join(" ", told);
     }
 

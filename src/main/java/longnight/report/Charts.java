@@ -91,7 +91,7 @@ final class Charts {
     private static final int POINTS = 180;
 
     /** Fills of stacked areas, unlike their neighbours in lightness; the last is for all the rest. */
-    private static final Color[] STACK = {NIGHT, EMBER, DUSK, STRETCHED, BAND};
+    private static final Color[] STACK = {NIGHT, EMBER, DUSK, Color.WHITE, BAND};
 
     /** A band thinner than this share of the axis has its name in the key only. */
     private static final double NAMED = 0.09;
@@ -206,6 +206,9 @@ final class Charts {
                     Fonts.plain(Sheet.TEXT),
                     STACK[i]);
         }
+        if (!Double.isNaN(firstBelow(result.trace()))) {
+            sheet.key(Prose.text("chart.extrapolated"), Fonts.plain(Sheet.TEXT), STRETCHED);
+        }
         sheet.text(Prose.text("chart.water.bound"), Fonts.plain(Sheet.TEXT));
         sheet.space(20);
         sheet.text(Account.water(result), Fonts.plain(Sheet.TEXT));
@@ -252,7 +255,7 @@ final class Charts {
                     .toArray();
             area(renderer, time, stack, mass, 1, STACK[i]);
         }
-        double top = 1.08 * max(stack);
+        double top = (Double.isNaN(result.verdict().from()) ? 1.06 : 1.18) * max(stack);
         XYPlot plot = timePlot(result, 0, top);
         plot.setDataset(new DefaultXYDataset());
         plot.setRenderer(renderer);
@@ -260,19 +263,24 @@ final class Charts {
             double[] above = i + 1 < pieces.size() ? bottom[i + 1] : stack;
             nameBand(plot, pieces.get(i).name(), time, bottom[i], above, NAMED * top);
         }
+        noteFrom(plot, result, time[0], time[time.length - 1] - time[0], 0.99 * top);
         return plot;
     }
 
-    /** The name in the thickest place of a band that is thick enough for it and far enough from the edges. */
+    /**
+     * The name in a band that is thick enough for it: late, where the night is calm and the bands are level, but not far from
+     * where the band is thickest.
+     */
     private static void nameBand(
             XYPlot plot, String name, double[] time, double[] below, double[] above, double least) {
         int n = time.length;
-        int thickest = IntStream.range(n / 5, n - n / 5)
-                .reduce((a, b) -> above[b] - below[b] > above[a] - below[a] ? b : a)
-                .orElse(0);
-        if (above[thickest] - below[thickest] > least) {
-            note(plot, name, time[thickest], (above[thickest] + below[thickest]) / 2, TextAnchor.CENTER);
-        }
+        double[] thick =
+                IntStream.range(0, n).mapToDouble(i -> above[i] - below[i]).toArray();
+        double wanted = Math.max(least, 0.7 * max(Arrays.copyOfRange(thick, n / 4, n - n / 4)));
+        IntStream.range(n / 4, n - n / 4)
+                .filter(i -> thick[i] >= wanted)
+                .reduce((a, b) -> b)
+                .ifPresent(i -> note(plot, name, time[i], (above[i] + below[i]) / 2, TextAnchor.CENTER));
     }
 
     private record Bar(String name, double watts) {}
@@ -351,6 +359,12 @@ final class Charts {
                 first + 0.985 * span,
                 Math.max(above, Figures.DEAD_BAND / 1e3) + 0.03 * top,
                 TextAnchor.BOTTOM_RIGHT);
+        noteFrom(plot, result, first, span, 0.99 * top);
+        return plot;
+    }
+
+    /** Names the line from which it does not hold, on the side with more room. */
+    private static void noteFrom(XYPlot plot, NightResult result, double first, double span, double height) {
         double from = result.verdict().from();
         if (!Double.isNaN(from)) {
             boolean late = from > 0.5 * span;
@@ -358,10 +372,9 @@ final class Charts {
                     plot,
                     Prose.text("chart.from", Wording.clock(result, from)),
                     first + from + (late ? -1 : 1) * 0.01 * span,
-                    0.99 * top,
+                    height,
                     late ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
         }
-        return plot;
     }
 
     private static String curveName(NightResult result) {
