@@ -112,9 +112,10 @@ final class Dress {
                 requireFree(now, name);
                 Worn<Piece> piece = piece(name);
                 int rank = order.indexOf(name.text());
-                int at = 0;
-                while (at < now.size() && order.indexOf(now.get(at).name().text()) < rank) {
-                    at++;
+                // over the outermost of those that the kit lists before it
+                int at = now.size();
+                while (at > 0 && order.indexOf(now.get(at - 1).name().text()) > rank) {
+                    at--;
                 }
                 now.add(at, piece);
             }

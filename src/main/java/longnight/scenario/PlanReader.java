@@ -481,7 +481,7 @@ final class PlanReader {
             if (warm.has(wrong)) {
                 throw warm.keyAt(wrong)
                         .fault(
-                                "\"" + wrong + "\" of a " + Key.wordOf(kind),
+                                "\"" + wrong + "\" of kind \"" + Key.wordOf(kind) + "\"",
                                 "it is for a " + (bottle ? "pack" : "bottle"));
             }
             String name = warm.textOr("name", Key.wordOf(kind).replace('-', ' '));
