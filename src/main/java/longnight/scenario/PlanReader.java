@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import longnight.assumption.Guess;
 import longnight.assumption.ParameterSet;
@@ -28,6 +27,7 @@ import longnight.night.NightPlan;
 import longnight.night.Phase;
 import longnight.quantity.Dimension;
 import longnight.quantity.Quantities;
+import longnight.quantity.UnitSystem;
 import longnight.scenario.KitReader.Worn;
 import longnight.scenario.WardrobeReader.Piece;
 import org.jspecify.annotations.Nullable;
@@ -603,7 +603,7 @@ final class PlanReader {
     }
 
     private static String kilograms(double mass) {
-        return String.format(Locale.ROOT, "%.1f kg", mass);
+        return Quantities.format(mass, Dimension.MASS, UnitSystem.METRIC);
     }
 
     private static String inHours(double time) {
