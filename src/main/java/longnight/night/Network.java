@@ -78,6 +78,8 @@ final class Network {
     private static final double FASTEST_WALK = 1.2;
     /** A warming drill stirs air and cloth like walking at this speed [m/s] (engineering estimate, no source). */
     private static final double DRILL_WALK = 0.7;
+
+    private static final double[] NONE = new double[3];
     /** Heat of liquid water [J/(kg K)] (textbook). */
     private static final double WATER_HEAT = 4186;
     /** Snow and rime that cling to the outermost cloth before they fall off [kg/m2] (engineering estimate, no source). */
@@ -872,24 +874,22 @@ final class Network {
 
     /** Writes what the cloth holds and how warm it is into a closet. */
     void putInto(Closet closet, double[] y) {
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                closet.clear(place(p, k));
+            }
+        }
         Map<String, double[]> warmth = new HashMap<>();
         for (int p = 0; p < patches; p++) {
-            Chain c = chains[p];
-            for (int k = 0; k < c.elements; k++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                int i = node(p, k);
                 String key = key(p, k);
                 Closet.Entry entry = closet.of(key);
-                int i = node(p, k);
-                double[] w = warmth.computeIfAbsent(key, x -> {
-                    entry.liquid = 0;
-                    entry.ice = 0;
-                    entry.bound = 0;
-                    entry.dry = 0;
-                    return new double[2];
-                });
                 entry.liquid += water.liquid[i];
                 entry.ice += water.ice[i];
                 entry.bound += water.bound[i];
                 entry.dry += water.mass[i];
+                double[] w = warmth.computeIfAbsent(key, x -> new double[2]);
                 w[0] += capacity[i] * y[i];
                 w[1] += capacity[i];
                 entry.celsius = w[0] / w[1];
@@ -903,32 +903,92 @@ final class Network {
      */
     double[] continueFrom(Network before, double[] last, Closet closet) {
         double[] y = start();
-        System.arraycopy(last, 0, y, 0, Body.NODES);
         System.arraycopy(last, before.sleep, y, sleep, 3);
+        if (hasShapeOf(before)) {
+            System.arraycopy(last, 0, y, 0, nodes);
+            System.arraycopy(before.water.liquid, 0, water.liquid, 0, nodes);
+            System.arraycopy(before.water.ice, 0, water.ice, 0, nodes);
+            System.arraycopy(before.water.bound, 0, water.bound, 0, nodes);
+            System.arraycopy(before.rained, 0, rained, 0, patches);
+            return y;
+        }
+        System.arraycopy(last, 0, y, 0, Body.NODES);
         Map<String, Double> dry = new HashMap<>();
+        Map<String, Integer> slices = new HashMap<>();
         for (int p = 0; p < patches; p++) {
             for (int k = 0; k < chains[p].elements; k++) {
                 dry.merge(key(p, k), water.mass[node(p, k)], Double::sum);
+                slices.merge(place(p, k), slice(p, k) + 1, Math::max);
             }
         }
         for (int p = 0; p < patches; p++) {
             for (int k = 0; k < chains[p].elements; k++) {
-                String key = key(p, k);
                 int i = node(p, k);
-                boolean known = closet.has(key);
-                y[i] = known && !Double.isNaN(closet.of(key).celsius) ? closet.of(key).celsius : around.airCelsius;
-                double whole = dry.getOrDefault(key, 0.0);
-                if (!known) {
+                // slice by slice where the piece is cut alike, else spread over it by dry mass
+                Closet.Entry entry = closet.slices(place(p, k)) == slices.getOrDefault(place(p, k), 0)
+                        ? closet.of(key(p, k))
+                        : closet.whole(place(p, k));
+                y[i] = Double.isNaN(entry.celsius) ? around.airCelsius : entry.celsius;
+                if (entry.dry <= 0) {
                     entered += water.bound[i];
-                } else if (whole > 0) {
-                    double share = water.mass[i] / whole;
-                    water.liquid[i] = share * closet.of(key).liquid;
-                    water.ice[i] = share * closet.of(key).ice;
-                    water.bound[i] = share * closet.of(key).bound;
+                } else {
+                    double share = water.mass[i] / entry.dry;
+                    water.liquid[i] = share * entry.liquid;
+                    water.ice[i] = share * entry.ice;
+                    water.bound[i] = share * entry.bound;
                 }
             }
         }
+        rescale(closet);
         return y;
+    }
+
+    /** Dry mass per zone differs a little between postures; what a piece holds must not. */
+    private void rescale(Closet closet) {
+        Map<String, double[]> sums = new HashMap<>();
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                int i = node(p, k);
+                double[] sum = sums.computeIfAbsent(place(p, k), x -> new double[3]);
+                sum[0] += water.liquid[i];
+                sum[1] += water.ice[i];
+                sum[2] += water.bound[i];
+            }
+        }
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                Closet.Entry entry = closet.whole(place(p, k));
+                if (entry.dry <= 0) {
+                    continue;
+                }
+                int i = node(p, k);
+                double[] sum = sums.getOrDefault(place(p, k), NONE);
+                water.liquid[i] *= sum[0] > 0 ? entry.liquid / sum[0] : 0.0;
+                water.ice[i] *= sum[1] > 0 ? entry.ice / sum[1] : 0.0;
+                water.bound[i] *= sum[2] > 0 ? entry.bound / sum[2] : 0.0;
+            }
+        }
+    }
+
+    private boolean hasShapeOf(Network other) {
+        if (patches != other.patches || nodes != other.nodes) {
+            return false;
+        }
+        for (int p = 0; p < patches; p++) {
+            if (chainLength[p] != other.chainLength[p]
+                    || chains[p].elements != other.chains[p].elements
+                    || stacks[p].contact() != other.stacks[p].contact()
+                    || stacks[p].zone() != other.stacks[p].zone()
+                    || stacks[p].area() != other.stacks[p].area()) {
+                return false;
+            }
+            for (int k = 0; k < chains[p].elements; k++) {
+                if (!key(p, k).equals(other.key(p, k)) || own[node(p, k)] != other.own[other.node(p, k)]) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** Liquid and ice in each piece worn [kg]; empty when water is not followed. */
@@ -965,8 +1025,21 @@ final class Network {
         }
     }
 
+    /** Piece and zone of an element, and which slice of the piece it is. */
     private String key(int p, int k) {
-        return stacks[p].layerIds()[chains[p].layer[k]] + '\0' + stacks[p].zone();
+        return place(p, k) + Closet.BREAK + slice(p, k);
+    }
+
+    private String place(int p, int k) {
+        return stacks[p].layerIds()[chains[p].layer[k]] + Closet.BREAK + stacks[p].zone();
+    }
+
+    private int slice(int p, int k) {
+        int slice = 0;
+        while (k - slice > 0 && chains[p].layer[k - slice - 1] == chains[p].layer[k]) {
+            slice++;
+        }
+        return slice;
     }
 
     /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */

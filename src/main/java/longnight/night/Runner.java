@@ -23,10 +23,13 @@ final class Runner {
     private static final double TINY = 1e-6;
     private static final int PELVIS_CORE = Body.CORE + BodySegment.PELVIS.ordinal();
     private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
-    /** A wrapped bottle at the trunk: to the skin, and through the clothes outside it [W/K] (engineering estimates). */
+    /**
+     * A wrapped bottle at the trunk to the skin [W/K] (engineering estimate). What leaves through the clothes over it is
+     * already counted as that skin's loss.
+     */
     private static final double BOTTLE_TO_SKIN = 1.0;
 
-    private static final double BOTTLE_OUTSIDE = 0.15;
+    private static final double BOTTLE_OUTSIDE = 0.0;
 
     /** Sweat from which a walker counts as sweating, 50 g/h [kg/s] (engineering estimate, no source). */
     private static final double SWEATING = 0.05 / 3600;
@@ -93,7 +96,7 @@ final class Runner {
         this.settings = settings;
         neutral = body.neutralState();
         store = plan.fuel() * body.fuel().full();
-        net = networks.apply(plan.phases().get(0));
+        net = networks.apply(plan.stretches().get(0));
         state = net.start();
         plan.damp().forEach(net::dampen);
         diary = new Diary(net, plan, state);
@@ -107,8 +110,9 @@ final class Runner {
     void run() {
         boolean first = true;
         heldAtStart = net.water.held();
-        for (Phase phase : plan.phases()) {
+        for (Phase phase : plan.stretches()) {
             if (!first) {
+                closet.cool();
                 net.putInto(closet, state);
                 Network next = networks.apply(phase);
                 state = next.continueFrom(net, state, closet);
