@@ -56,8 +56,8 @@ public final class NightEngine {
                 false,
                 false,
                 settings.tolerance());
-        return result.withWater(
-                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()));
+        return result.with(
+                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()), result.day());
     }
 
     /** Runs the same night without its warming drill and says what the drill was worth. */
