@@ -4,12 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The water in every piece by zone, carried from phase to phase, worn or in the pack; and how warm what is worn now is. What is
+ * The water in the cloth and in the fill of every piece by zone, carried from phase to phase, worn or in the pack; and how warm what is worn now is. What is
  * in the pack keeps its water.
  */
 final class Closet {
 
-    /** What one piece holds on one zone: liquid, ice, bound [kg]; its mean temperature [degC], NaN when it is not worn. */
+    /** What the cloth or the fill of one piece holds on one zone: liquid, ice, bound [kg]; its mean temperature [degC], NaN when it is not worn. */
     static final class Entry {
         double liquid;
         double ice;
@@ -17,6 +17,8 @@ final class Closet {
         double celsius = Double.NaN;
         /** Dry mass of its cloth and fill [kg]. */
         double dry;
+        /** Rain that its finish has stood while it was outermost [s]. */
+        double rained;
     }
 
     private final Map<String, Entry> entries = new LinkedHashMap<>();

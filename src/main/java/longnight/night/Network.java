@@ -890,6 +890,9 @@ final class Network {
                 entry.ice += water.ice[i];
                 entry.bound += water.bound[i];
                 entry.dry += water.mass[i];
+                if (k == c.elements - 1) {
+                    entry.rained = rained[p];
+                }
                 w[0] += capacity[i] * y[i];
                 w[1] += capacity[i];
                 entry.celsius = w[0] / w[1];
@@ -925,6 +928,9 @@ final class Network {
                     water.liquid[i] = share * closet.of(key).liquid;
                     water.ice[i] = share * closet.of(key).ice;
                     water.bound[i] = share * closet.of(key).bound;
+                }
+                if (known && k == chains[p].elements - 1) {
+                    rained[p] = closet.of(key).rained;
                 }
             }
         }
@@ -965,8 +971,12 @@ final class Network {
         }
     }
 
+    /** What a closet knows an element by: its piece, where it lies on the body, and whether it is the piece's cloth or its fill. */
     private String key(int p, int k) {
-        return stacks[p].layerIds()[chains[p].layer[k]] + '\0' + stacks[p].zone();
+        return stacks[p].layerIds()[chains[p].layer[k]]
+                + '\0'
+                + stacks[p].zone()
+                + (chains[p].isCloth(k) ? "\0cloth" : "\0fill");
     }
 
     /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */

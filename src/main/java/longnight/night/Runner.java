@@ -109,6 +109,7 @@ final class Runner {
         heldAtStart = net.water.held();
         for (Phase phase : plan.phases()) {
             if (!first) {
+                closet.cool();
                 net.putInto(closet, state);
                 Network next = networks.apply(phase);
                 state = next.continueFrom(net, state, closet);
