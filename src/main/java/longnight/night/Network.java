@@ -436,6 +436,7 @@ final class Network {
         }
         if (phase.underRoof()) {
             around.precipitation = 0;
+            around.supercooledCloud = 0;
         }
     }
 

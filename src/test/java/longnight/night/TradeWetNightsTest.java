@@ -953,6 +953,17 @@ class TradeWetNightsTest {
         }
     }
 
+    @Test
+    void roofKeepsRainSnowAndRimeOff() {
+        NightPlan roofed =
+                plan(List.of(new Phase("hut", 0, DAWN, Posture.SITTING_KNEES_UP, true, null, 0, 0, null, 0, 1, true)));
+        for (Place place : List.of(RAIN, SLEET, RIME)) {
+            NightResult night = place.run(Nights.typical(), roofed);
+            assertThat(night.water().fromOutside()).isZero();
+            assertThat(shortfall(night)).isLessThan(shortfall(place.run(Nights.typical())));
+        }
+    }
+
     // --- The page ---
 
     @Test
