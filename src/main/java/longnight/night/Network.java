@@ -436,6 +436,7 @@ final class Network {
         }
         if (phase.underRoof()) {
             around.precipitation = 0;
+            around.supercooledCloud = 0;
         }
     }
 
@@ -577,7 +578,7 @@ final class Network {
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
         double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
         double wetBulb = falls ? Rain.wetBulb(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
-        double rime = Rime.cloud(around.airCelsius, Math.min(1.0, humidity));
+        double rime = around.supercooledCloud;
         for (int p = 0; p < patches; p++) {
             int s = segmentOf[p];
             double area = stacks[p].area();

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param outfit       what is worn; null for the scenario's outfit
  * @param huddle       share of the body's area kept from losing heat by partners in touch [1], 0 to 0.4
  * @param windShare    share of the wind at the place that reaches the person [1], 0.03 to 1: shelter found
- * @param underRoof    no rain or snow reaches the person
+ * @param underRoof    no rain, snow or rime reaches the person
  */
 public record Phase(
         String name,

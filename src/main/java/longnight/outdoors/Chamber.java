@@ -87,6 +87,7 @@ public final class Chamber implements Surroundings {
         out.groundDeepCelsius = out.airCelsius;
         out.precipitation = 0;
         out.cloud = 1;
+        out.supercooledCloud = 0;
     }
 
     @Override

@@ -26,4 +26,6 @@ public final class OutdoorState {
     public double precipitation;
     /** Cloud fraction [1]. */
     public double cloud;
+    /** How much of the air is supercooled cloud [1], by the humidity as observed. */
+    public double supercooledCloud;
 }

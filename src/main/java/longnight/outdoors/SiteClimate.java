@@ -2,6 +2,7 @@ package longnight.outdoors;
 
 import java.util.stream.DoubleStream;
 import longnight.air.Humidity;
+import longnight.air.SaturationVapour;
 import longnight.air.StandardAtmosphere;
 import longnight.air.Temperature;
 import longnight.assumption.ParameterSet;
@@ -11,6 +12,7 @@ import longnight.outdoors.law.ClearSky;
 import longnight.outdoors.law.CloudySky;
 import longnight.outdoors.law.PostureExchange;
 import longnight.outdoors.law.Radiation;
+import longnight.outdoors.law.Rime;
 import longnight.outdoors.law.SnowSurface;
 import longnight.outdoors.law.WindProfile;
 
@@ -20,6 +22,8 @@ import longnight.outdoors.law.WindProfile;
  *
  * <ul>
  *   <li>Vapour is carried over from the record and held at or below saturation at the site.
+ *   <li>Drops of a supercooled cloud hang in air whose vapour is held at saturation over ice: the record's own humidity over
+ *       water tells that they are there.
  *   <li>Behind shelter the air is never less turbulent than the nominal value: lee wakes are rough (engineering estimate, no
  *       source).
  *   <li>Pressure is the record's. Where it is unknown it is the standard one for the site's altitude; where the record's mean
@@ -57,6 +61,7 @@ public final class SiteClimate implements Surroundings {
     private final double[] groundSurface;
     private final double[] precipitation;
     private final double[] cloud;
+    private final double[] supercooled;
     private final double[][] windFactor = new double[Posture.values().length][BodySegment.COUNT];
     private final Posture posture;
     private final double leastWind;
@@ -76,6 +81,7 @@ public final class SiteClimate implements Surroundings {
                 .toArray();
         pressure = pressureAt(site.altitude(), weather.pressure());
         vapour = new double[n];
+        supercooled = new double[n];
         radiant = new double[2][n];
         this.posture = posture;
         sky = new double[n];
@@ -105,6 +111,10 @@ public final class SiteClimate implements Surroundings {
         for (int i = 0; i < n; i++) {
             double recorded = Temperature.kelvin(weather.airCelsius()[i]);
             double here = Temperature.kelvin(air[i]);
+            // a warmer site than the record's is drier; a colder one is no cloud where the record is none
+            double humidity = weather.relativeHumidity()[i];
+            double carried = humidity * SaturationVapour.overWater(recorded) / SaturationVapour.overWater(here);
+            supercooled[i] = Rime.cloud(air[i], Math.min(humidity, carried));
             vapour[i] = Humidity.capped(Humidity.vapourPressure(recorded, weather.relativeHumidity()[i]), here);
             double emissivity = Double.isNaN(weather.skyLongwave()[i])
                     ? CloudySky.UNSWORTH_MONTEITH.emissivity(ClearSky.PRATA.emissivity(here, vapour[i]), cloud[i])
@@ -161,6 +171,7 @@ public final class SiteClimate implements Surroundings {
         out.groundDeepCelsius = groundDeep;
         out.precipitation = precipitation[f < 1 ? i : i + 1];
         out.cloud = between(cloud, i, f);
+        out.supercooledCloud = between(supercooled, i, f);
     }
 
     @Override

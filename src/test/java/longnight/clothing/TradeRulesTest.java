@@ -19,7 +19,7 @@ import longnight.figure.Posture;
 import longnight.figure.Zone;
 import org.junit.jupiter.api.Test;
 
-/** Rules of the trade that cloth alone decides: common practice, no source. Notes. */
+/** Rules of the trade that cloth alone decides: common practice, no source. Notes. */
 class TradeRulesTest {
 
     private static ZoneLayer chest(Garment garment) {
@@ -74,6 +74,32 @@ class TradeRulesTest {
                 .noneMatch(guess -> guess.quantity().equals("share of the loft kept by the construction"));
         assertThat(chest(said.garment()).resistance())
                 .isGreaterThan(chest(derived.garment()).resistance());
+    }
+
+    /** fill is mass per area times area, zone by zone; two layers add; an oversized parka has 1.3 to 1.7 m2. */
+    @Test
+    void battIsMassPerAreaTimesArea() {
+        Garments.Derived one = Garments.derive(spec("parka", GarmentKind.PARKA, 0.44, null, Kits.batt(100), null));
+        Garments.Derived two = Garments.derive(spec("parka", GarmentKind.PARKA, 0.58, null, Kits.batt(200), null));
+        double area = one.guesses().stream()
+                .filter(guess -> guess.quantity().equals("area of the piece"))
+                .findFirst()
+                .orElseThrow()
+                .value();
+        assertThat(area).isBetween(1.3, 1.7);
+        assertThat(fillMass(one.garment())).isCloseTo(0.100 * area, within(0.02 * 0.100 * area));
+        assertThat(fillMass(two.garment())).isCloseTo(2 * fillMass(one.garment()), within(1e-9));
+    }
+
+    private static double fillMass(Garment garment) {
+        double mass = 0;
+        for (ZoneLayer layer : garment.pieces()) {
+            mass += layer.fillArealMass()
+                    * Garments.skinArea(layer.zone())
+                    * (layer.to() - layer.from())
+                    * Cut.of(garment.spec().kind()).ease();
+        }
+        return mass;
     }
 
     /** a heavier face makes a heavier jacket, not a warmer one. */

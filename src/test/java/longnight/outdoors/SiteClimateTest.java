@@ -211,6 +211,19 @@ class SiteClimateTest {
         assertThat(climate.turbulence()).isEqualTo(1.3);
     }
 
+    /** The vapour is held at saturation over ice, yet the observer's humidity over water tells of drops. */
+    @Test
+    void fog_below_freezing_is_a_cloud_of_drops() {
+        OutdoorState fog = at(open(), steady(-8, 0.99, 5, 1));
+        assertThat(fog.vapourPressure).isCloseTo(SaturationVapour.overIce(265.15), within(1e-9));
+        assertThat(fog.supercooledCloud).isEqualTo(1);
+        assertThat(at(open(), steady(-8, 0.92, 5, 1)).supercooledCloud).isZero();
+        assertThat(at(site(1, 0, 2, 1, SNOW), steady(-8, 0.99, 5, 1)).supercooledCloud)
+                .isZero();
+        assertThat(at(site(1, 0, -2, 1, SNOW), steady(-8, 0.92, 5, 1)).supercooledCloud)
+                .isZero();
+    }
+
     @Test
     void lee_wakes_are_never_calm() {
         ParameterSet<OutdoorParameter> low = NOMINAL.with(OutdoorParameter.TURBULENCE, 1);

@@ -1,6 +1,7 @@
 package longnight.outdoors.law;
 
 import longnight.air.AirProperties;
+import longnight.air.SaturationVapour;
 import longnight.figure.Smooth;
 
 /**
@@ -20,13 +21,19 @@ public final class Rime {
 
     /**
      * How much of the air is supercooled cloud [1]: none above 0 degC, none below -15 degC, where drops have turned to ice, and
-     * none unless the air is all but saturated over liquid water. In between, smooth.
+     * none unless the air is all but saturated over liquid water. Air that is saturated over ice alone, as over frost and in
+     * snowfall, is no cloud of drops. In between, smooth.
      *
      * @param celsius  air temperature [degC]
-     * @param humidity over liquid water [1]
+     * @param humidity over liquid water, as observed: not held down to saturation over ice [1]
      */
     public static double cloud(double celsius, double humidity) {
-        return Smooth.step((humidity - 0.96) / 0.03) * Smooth.step(-celsius) * Smooth.step((celsius + 15) / 3);
+        double kelvin = celsius + 273.15;
+        double overIce = humidity * SaturationVapour.overWater(kelvin) / SaturationVapour.stable(kelvin);
+        return Smooth.step((humidity - 0.96) / 0.03)
+                * Smooth.step((overIce - 1.005) / 0.01)
+                * Smooth.step(-celsius)
+                * Smooth.step((celsius + 15) / 3);
     }
 
     /**

@@ -41,6 +41,10 @@ class Finstad1988RimeTest {
         assertThat(Rime.cloud(0, 1)).isZero();
         assertThat(Rime.cloud(-4, 0.99)).isEqualTo(1);
         assertThat(Rime.cloud(-4, 0.95)).isZero();
+        assertThat(Rime.cloud(-8, 0.99)).isEqualTo(1);
+        // hoar frost and snowfall: saturated over ice, 0.981 over water
+        assertThat(Rime.cloud(-2, 0.981)).isZero();
+        assertThat(Rime.cloud(-1, 0.99)).isZero();
         assertThat(Rime.cloud(-15, 1)).isZero();
         assertThat(Rime.flux(1, 2e-4, 10, 0.05)).isCloseTo(1e-4, within(1e-16));
     }
