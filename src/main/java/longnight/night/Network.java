@@ -84,6 +84,12 @@ final class Network {
     private static final double ICE_HOLD = 1.0;
     /** Evaporative resistance between wet skin and the cloth on it, at least [m2 Pa/W]: half a millimetre of still air. */
     private static final double LEAST_SKIN_GAP = 1.1;
+    /** Water that counts as moving fast, 30 g/h [kg/s], and the share of a brisk look that sweat and sleet ask for. */
+    private static final double RUNNING = 0.030 / 3600;
+
+    private static final double SHORTEST = 0.25;
+    /** Air below which no snow melts on cloth as it lands [degC] (numerical choice). */
+    private static final double FIRM = -5;
     /** Sleep fraction follows its target in 0.4 h, the set level follows sleep in 1 h (engineering estimates). */
     static final double SLEEP_TIME = 1440.0;
 
@@ -553,6 +559,34 @@ final class Network {
         water.toAir[p] = apart[segmentOf[p]] * area / (Water.PER_EVAPORATIVE * (before + film));
     }
 
+    private void perspire(double time, double[] y) {
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
+        sweatRate = body.sweat(control, sweat);
+    }
+
+    /**
+     * Longest time [s] for which heat and water may be held apart in an interval: shorter while water moves fast, shortest
+     * while sweat runs or sleet falls, whose sticking hangs on whether the cloth is just above freezing.
+     *
+     * @param brisk the time for water that moves fast [s]
+     */
+    double longestLook(double from, double to, double[] y, double brisk) {
+        if (!wet) {
+            return Double.POSITIVE_INFINITY;
+        }
+        perspire(from, y);
+        if (sweatRate > RUNNING) {
+            return SHORTEST * brisk;
+        }
+        look(0.5 * (from + to));
+        if (around.precipitation > 0) {
+            double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
+            double snow = Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity));
+            return snow > 0.02 && around.airCelsius > FIRM ? SHORTEST * brisk : brisk;
+        }
+        return water.moved > RUNNING ? brisk : Double.POSITIVE_INFINITY;
+    }
+
     /**
      * Moves water through one interval, with the surroundings as last linearised: what falls, what creeps and drips, what the
      * skin gives, and what vapour does.
@@ -561,8 +595,7 @@ final class Network {
         Arrays.fill(skinEvaporation, 0.0);
         Arrays.fill(bareEvaporation, 0.0);
         precipitationHeat = 0;
-        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
-        sweatRate = body.sweat(control, sweat);
+        perspire(time, y);
         sweatTotal += duration * sweatRate;
         if (!wet) {
             // without clothes that take water all sweat dries where it arises
@@ -571,6 +604,7 @@ final class Network {
             }
             return;
         }
+        water.moved = 0;
         boolean falls = around.precipitation > 0;
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
         double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;

@@ -274,15 +274,25 @@ final class Runner {
 
         @Override
         public void advance(double from, double to, int steps) {
-            double h = (to - from) / steps;
-            net.relinearise(0.5 * (from + to), state);
-            net.moveWater(from, to - from, state);
+            double longest = net.longestLook(from, to, state, settings.settlingBoundary());
+            int looks = Math.max(1, (int) Math.ceil((to - from) / longest - TINY));
+            double length = (to - from) / looks;
+            int each = Math.max(1, (int) Math.ceil((double) steps / looks - TINY));
+            for (int look = 0; look < looks; look++) {
+                look(from + look * length, length, each);
+            }
+        }
+
+        private void look(double from, double length, int steps) {
+            double h = length / steps;
+            net.relinearise(from + 0.5 * length, state);
+            net.moveWater(from, length, state);
             step.prepare(h);
             step.clear();
             for (int i = 0; i < steps; i++) {
                 step.advance(from + i * h, h, state);
             }
-            net.book(to - from, step.integral, step.made, books);
+            net.book(length, step.integral, step.made, books);
         }
     }
 
