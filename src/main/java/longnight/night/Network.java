@@ -87,7 +87,10 @@ final class Network {
     /** Water that counts as moving fast, 30 g/h [kg/s], and the share of a brisk look that sweat and sleet ask for. */
     private static final double RUNNING = 0.030 / 3600;
 
-    private static final double SHORTEST = 0.25;
+    private static final double SHORTEST = 0.2;
+    /** Most by which skin is thought ahead [K] (numerical choice). */
+    private static final double AHEAD = 0.3;
+
     /** Air below which no snow melts on cloth as it lands [degC] (numerical choice). */
     private static final double FIRM = -5;
     /** Sleep fraction follows its target in 0.4 h, the set level follows sleep in 1 h (engineering estimates). */
@@ -167,6 +170,11 @@ final class Network {
 
     private final double[] sweat = new double[S];
     private double sweatRate;
+    /** Skin at the last look, how long that lasted [s], and how far skin is expected to be in the middle of this one [K]. */
+    private final double[] skinAgo = new double[S];
+
+    private double lookLength;
+    private final double[] ahead = new double[S];
     /** Sweat of the whole body in this phase [kg]. */
     double sweatTotal;
 
@@ -604,6 +612,13 @@ final class Network {
             }
             return;
         }
+        for (int s = 0; s < S; s++) {
+            double now = y[SKIN + s];
+            double ago = lookLength > 0 ? (now - skinAgo[s]) / lookLength : 0.0;
+            ahead[s] = Math.max(-AHEAD, Math.min(AHEAD, 0.5 * duration * ago));
+            skinAgo[s] = now;
+        }
+        lookLength = duration;
         water.moved = 0;
         boolean falls = around.precipitation > 0;
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
@@ -634,7 +649,7 @@ final class Network {
             if (water.hasLiquid(p)) {
                 water.creep(p, duration, chains[p].hold, area, wickingFactor, dripTime);
             }
-            double skin = y[SKIN + s];
+            double skin = y[SKIN + s] + ahead[s];
             int next = pressed ? node(p, chains[p].elements) : face[p];
             water.advance(
                     p,
@@ -951,7 +966,7 @@ final class Network {
                 entry.bound += water.bound[i];
                 entry.dry += water.mass[i];
                 if (k == c.elements - 1) {
-                    entry.rained = rained[p];
+                    entry.rained = Math.max(entry.rained, rained[p]);
                 }
                 w[0] += capacity[i] * y[i];
                 w[1] += capacity[i];
@@ -999,7 +1014,30 @@ final class Network {
         if (posture == before.posture) {
             keepSeat(before, last, y);
         }
+        if (isDressedLike(before)) {
+            // nothing was moved: every patch keeps its own
+            System.arraycopy(last, Body.NODES, y, Body.NODES, nodes - Body.NODES);
+            System.arraycopy(before.water.liquid, 0, water.liquid, 0, nodes);
+            System.arraycopy(before.water.ice, 0, water.ice, 0, nodes);
+            System.arraycopy(before.water.bound, 0, water.bound, 0, nodes);
+            System.arraycopy(before.rained, 0, rained, 0, patches);
+        }
         return y;
+    }
+
+    private boolean isDressedLike(Network before) {
+        boolean same = posture == before.posture && patches == before.patches && nodes == before.nodes;
+        for (int p = 0; same && p < patches; p++) {
+            PatchStack a = stacks[p];
+            PatchStack b = before.stacks[p];
+            same = a.zone() == b.zone()
+                    && a.contact() == b.contact()
+                    && a.area() == b.area()
+                    && chainLength[p] == before.chainLength[p]
+                    && Arrays.equals(a.layerIds(), b.layerIds())
+                    && Arrays.equals(a.resistance(), b.resistance());
+        }
+        return same;
     }
 
     /** Who does not get up keeps pad and ground as warm as they were. */
@@ -1060,7 +1098,9 @@ final class Network {
     }
 
     private String key(int p, int k) {
-        return stacks[p].layerIds()[chains[p].layer[k]] + '\0' + stacks[p].zone();
+        Chain c = chains[p];
+        boolean cloth = k == c.elements - 1 || c.layer[k] != c.layer[k + 1];
+        return stacks[p].layerIds()[c.layer[k]] + '\0' + stacks[p].zone() + (cloth ? "\0cloth" : "\0fill");
     }
 
     /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */

@@ -41,7 +41,6 @@ final class Water {
     private static final double SETTLED = 1e-2;
 
     private static final double PASCAL = 1e-2;
-    static long CALLS, TOTAL, FAILS; // DEBUG
     final int patches;
     final int[] length;
     final int[] levelStart;
@@ -197,10 +196,7 @@ final class Water {
             p[k] = pressure[i];
             wet[k] = store(i) > NOTHING;
         }
-        CALLS++;
         for (int pass = 0; pass < PASSES; pass++) {
-            TOTAL++;
-            if (pass == PASSES - 1) FAILS++;
             boolean changed = newton(
                     patch,
                     n,
@@ -232,13 +228,14 @@ final class Water {
             double amount = Math.max(deposit[k] * dt, -store(i));
             // what the one phase has not is taken from the other
             double asIce = frozen ? Math.max(amount, -ice[i]) : Math.min(0.0, amount + liquid[i]);
-            ice[i] += asIce;
-            liquid[i] += amount - asIce;
+            // rounding must not leave less than nothing
+            ice[i] = Math.max(0.0, ice[i] + asIce);
+            liquid[i] = Math.max(0.0, liquid[i] + amount - asIce);
             double bind = Math.max(binding[k] * dt, -bound[i]);
-            bound[i] += bind;
+            bound[i] = Math.max(0.0, bound[i] + bind);
             double melt = Math.min(ice[i], Math.max(-liquid[i], melted[k] * dt));
             ice[i] -= melt;
-            liquid[i] += melt;
+            liquid[i] = Math.max(0.0, liquid[i] + melt);
             pressure[i] = p[k];
             kept += amount + bind;
             moved += Math.abs(amount) / dt;
