@@ -94,6 +94,11 @@ public enum WaterClass {
         return Sorption.regain(humidity, regain65, regainCap);
     }
 
+    /** Slope of {@link #regain}. */
+    public double regainSlope(double humidity) {
+        return Sorption.regainSlope(humidity, regain65, regainCap);
+    }
+
     /** True where nothing of thickness can collapse: gaps beside it close when it is wet. */
     public boolean isThin() {
         return switch (this) {

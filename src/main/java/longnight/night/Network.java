@@ -79,13 +79,21 @@ final class Network {
     /** A warming drill stirs air and cloth like walking at this speed [m/s] (engineering estimate, no source). */
     private static final double DRILL_WALK = 0.7;
 
-    private static final double[] NONE = new double[3];
     /** Heat of liquid water [J/(kg K)] (textbook). */
     private static final double WATER_HEAT = 4186;
     /** Snow and rime that cling to the outermost cloth before they fall off [kg/m2] (engineering estimate, no source). */
     private static final double ICE_HOLD = 1.0;
     /** Evaporative resistance between wet skin and the cloth on it, at least [m2 Pa/W]: half a millimetre of still air. */
     private static final double LEAST_SKIN_GAP = 1.1;
+    /** Water that counts as moving fast, 30 g/h [kg/s], and the share of a brisk look that sweat and sleet ask for. */
+    private static final double RUNNING = 0.030 / 3600;
+
+    private static final double SHORTEST = 0.2;
+    /** Most by which skin is thought ahead [K] (numerical choice). */
+    private static final double AHEAD = 0.3;
+
+    /** Air below which no snow melts on cloth as it lands [degC] (numerical choice). */
+    private static final double FIRM = -5;
     /** Sleep fraction follows its target in 0.4 h, the set level follows sleep in 1 h (engineering estimates). */
     static final double SLEEP_TIME = 1440.0;
 
@@ -116,11 +124,11 @@ final class Network {
     final int[] segmentOf;
 
     final int[] face;
-    private final Chain[] chains;
-    private final PatchStack[] stacks;
-    private final int[] chainLength;
+    final Chain[] chains;
+    final PatchStack[] stacks;
+    final int[] chainLength;
     /** Dry resistance of each cloth node and of the gap inside it [m2 K/W]; ground and pad links [W/K] are fixed. */
-    private final double[] own;
+    final double[] own;
 
     private final double[] gap;
     private final double[] ownNow;
@@ -163,10 +171,15 @@ final class Network {
 
     private final double[] sweat = new double[S];
     private double sweatRate;
+    /** Skin at the last look, how long that lasted [s], and how far skin is expected to be in the middle of this one [K]. */
+    private final double[] skinAgo = new double[S];
+
+    private double lookLength;
+    private final double[] ahead = new double[S];
     /** Sweat of the whole body in this phase [kg]. */
     double sweatTotal;
 
-    private final Posture posture;
+    final Posture posture;
     /** Movement of the body through the air and of the cloth [m/s]. */
     private final double walk;
     /** Share of the outer exchange that partners in touch leave, by segment [1]. */
@@ -556,6 +569,34 @@ final class Network {
         water.toAir[p] = apart[segmentOf[p]] * area / (Water.PER_EVAPORATIVE * (before + film));
     }
 
+    private void perspire(double time, double[] y) {
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
+        sweatRate = body.sweat(control, sweat);
+    }
+
+    /**
+     * Longest time [s] for which heat and water may be held apart in an interval: shorter while water moves fast, shortest
+     * while sweat runs or sleet falls, whose sticking hangs on whether the cloth is just above freezing.
+     *
+     * @param brisk the time for water that moves fast [s]
+     */
+    double longestLook(double from, double to, double[] y, double brisk) {
+        if (!wet) {
+            return Double.POSITIVE_INFINITY;
+        }
+        perspire(from, y);
+        if (sweatRate > RUNNING) {
+            return SHORTEST * brisk;
+        }
+        look(0.5 * (from + to));
+        if (around.precipitation > 0) {
+            double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
+            double snow = Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity));
+            return snow > 0.02 && around.airCelsius > FIRM ? SHORTEST * brisk : brisk;
+        }
+        return water.moved > RUNNING ? brisk : Double.POSITIVE_INFINITY;
+    }
+
     /**
      * Moves water through one interval, with the surroundings as last linearised: what falls, what creeps and drips, what the
      * skin gives, and what vapour does.
@@ -564,8 +605,7 @@ final class Network {
         Arrays.fill(skinEvaporation, 0.0);
         Arrays.fill(bareEvaporation, 0.0);
         precipitationHeat = 0;
-        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
-        sweatRate = body.sweat(control, sweat);
+        perspire(time, y);
         sweatTotal += duration * sweatRate;
         if (!wet) {
             // without clothes that take water all sweat dries where it arises
@@ -574,6 +614,14 @@ final class Network {
             }
             return;
         }
+        for (int s = 0; s < S; s++) {
+            double now = y[SKIN + s];
+            double ago = lookLength > 0 ? (now - skinAgo[s]) / lookLength : 0.0;
+            ahead[s] = Math.max(-AHEAD, Math.min(AHEAD, 0.5 * duration * ago));
+            skinAgo[s] = now;
+        }
+        lookLength = duration;
+        water.moved = 0;
         boolean falls = around.precipitation > 0;
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
         double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
@@ -603,7 +651,7 @@ final class Network {
             if (water.hasLiquid(p)) {
                 water.creep(p, duration, chains[p].hold, area, wickingFactor, dripTime);
             }
-            double skin = y[SKIN + s];
+            double skin = y[SKIN + s] + ahead[s];
             int next = pressed ? node(p, chains[p].elements) : face[p];
             water.advance(
                     p,
@@ -899,159 +947,6 @@ final class Network {
         }
     }
 
-    /** Writes what the cloth holds and how warm it is into a closet. */
-    void putInto(Closet closet, double[] y) {
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                closet.clear(place(p, k));
-            }
-        }
-        Map<String, double[]> warmth = new HashMap<>();
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                int i = node(p, k);
-                String key = key(p, k);
-                Closet.Entry entry = closet.of(key);
-                entry.liquid += water.liquid[i];
-                entry.ice += water.ice[i];
-                entry.bound += water.bound[i];
-                entry.dry += water.mass[i];
-                if (k == chains[p].elements - 1) {
-                    entry.rained = rained[p];
-                }
-                double[] w = warmth.computeIfAbsent(key, x -> new double[2]);
-                w[0] += capacity[i] * y[i];
-                w[1] += capacity[i];
-                entry.celsius = w[0] / w[1];
-            }
-        }
-    }
-
-    /**
-     * The state with which this phase begins: the body as it was, cloth that was worn as warm as it was, cloth from the pack as
-     * cold as the air, water shared over a piece's patches by dry mass, pad and ground as cold as the place.
-     */
-    double[] continueFrom(Network before, double[] last, Closet closet) {
-        double[] y = start();
-        System.arraycopy(last, before.sleep, y, sleep, 3);
-        if (hasShapeOf(before)) {
-            System.arraycopy(last, 0, y, 0, nodes);
-            System.arraycopy(before.water.liquid, 0, water.liquid, 0, nodes);
-            System.arraycopy(before.water.ice, 0, water.ice, 0, nodes);
-            System.arraycopy(before.water.bound, 0, water.bound, 0, nodes);
-            System.arraycopy(before.rained, 0, rained, 0, patches);
-            return y;
-        }
-        System.arraycopy(last, 0, y, 0, Body.NODES);
-        Map<String, Double> dry = new HashMap<>();
-        Map<String, Integer> slices = new HashMap<>();
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                dry.merge(key(p, k), water.mass[node(p, k)], Double::sum);
-                slices.merge(place(p, k), slice(p, k) + 1, Math::max);
-            }
-        }
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                int i = node(p, k);
-                // slice by slice where the piece is cut alike, else spread over it by dry mass
-                Closet.Entry entry = closet.slices(place(p, k)) == slices.getOrDefault(place(p, k), 0)
-                        ? closet.of(key(p, k))
-                        : closet.whole(place(p, k));
-                y[i] = Double.isNaN(entry.celsius) ? around.airCelsius : entry.celsius;
-                if (entry.dry <= 0) {
-                    water.liquid[i] +=
-                            water.mass[i] * plan.damp().getOrDefault(stacks[p].layerIds()[chains[p].layer[k]], 0.0);
-                    entered += water.liquid[i] + water.bound[i];
-                } else {
-                    double share = water.mass[i] / entry.dry;
-                    water.liquid[i] = share * entry.liquid;
-                    water.ice[i] = share * entry.ice;
-                    water.bound[i] = share * entry.bound;
-                }
-                if (k == chains[p].elements - 1) {
-                    rained[p] = entry.rained;
-                }
-            }
-        }
-        rescale(closet);
-        if (posture == before.posture) {
-            keepSeat(before, last, y);
-        }
-        return y;
-    }
-
-    /** Who does not get up keeps pad and ground as warm as they were. */
-    private void keepSeat(Network before, double[] last, double[] y) {
-        boolean[] taken = new boolean[before.patches];
-        for (int p = 0; p < patches; p++) {
-            for (int q = 0; stacks[p].contact() && q < before.patches; q++) {
-                PatchStack a = stacks[p];
-                PatchStack b = before.stacks[q];
-                int under = chainLength[p] - chains[p].elements;
-                if (!taken[q]
-                        && b.contact()
-                        && a.zone() == b.zone()
-                        && Math.abs(a.area() - b.area()) < 1e-9
-                        && under == before.chainLength[q] - before.chains[q].elements) {
-                    taken[q] = true;
-                    for (int k = 0; k < under; k++) {
-                        y[node(p, chains[p].elements + k)] = last[before.node(q, before.chains[q].elements + k)];
-                    }
-                    break;
-                }
-            }
-        }
-    }
-
-    /** Dry mass per zone differs a little between postures; what a piece holds must not. */
-    private void rescale(Closet closet) {
-        Map<String, double[]> sums = new HashMap<>();
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                int i = node(p, k);
-                double[] sum = sums.computeIfAbsent(place(p, k), x -> new double[3]);
-                sum[0] += water.liquid[i];
-                sum[1] += water.ice[i];
-                sum[2] += water.bound[i];
-            }
-        }
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                Closet.Entry entry = closet.whole(place(p, k));
-                if (entry.dry <= 0) {
-                    continue;
-                }
-                int i = node(p, k);
-                double[] sum = sums.getOrDefault(place(p, k), NONE);
-                water.liquid[i] *= sum[0] > 0 ? entry.liquid / sum[0] : 0.0;
-                water.ice[i] *= sum[1] > 0 ? entry.ice / sum[1] : 0.0;
-                water.bound[i] *= sum[2] > 0 ? entry.bound / sum[2] : 0.0;
-            }
-        }
-    }
-
-    private boolean hasShapeOf(Network other) {
-        if (patches != other.patches || nodes != other.nodes) {
-            return false;
-        }
-        for (int p = 0; p < patches; p++) {
-            if (chainLength[p] != other.chainLength[p]
-                    || chains[p].elements != other.chains[p].elements
-                    || stacks[p].contact() != other.stacks[p].contact()
-                    || stacks[p].zone() != other.stacks[p].zone()
-                    || stacks[p].area() != other.stacks[p].area()) {
-                return false;
-            }
-            for (int k = 0; k < chains[p].elements; k++) {
-                if (!key(p, k).equals(other.key(p, k)) || own[node(p, k)] != other.own[other.node(p, k)]) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
     /** Liquid and ice in each piece worn [kg]; empty when water is not followed. */
     Map<String, Double> waterByPiece() {
         Map<String, Double> sums = new HashMap<>();
@@ -1062,45 +957,21 @@ final class Network {
             for (int k = 0; k < chains[p].elements; k++) {
                 int i = node(p, k);
                 if (water.mass[i] > 0) {
-                    sums.merge(stacks[p].layerIds()[chains[p].layer[k]], water.liquid[i] + water.ice[i], Double::sum);
+                    sums.merge(piece(p, k), water.liquid[i] + water.ice[i], Double::sum);
                 }
             }
         }
         return sums;
     }
 
+    /** Garment id of an element. */
+    String piece(int p, int k) {
+        return stacks[p].layerIds()[chains[p].layer[k]];
+    }
+
     /** Sweat of the whole body at the last look [kg/s]; 0 when water is not followed. */
     double sweatRate() {
         return sweatRate;
-    }
-
-    /** Wets a piece at the start: liquid per dry mass [kg/kg]. */
-    void dampen(String garment, double perDryMass) {
-        for (int p = 0; p < patches; p++) {
-            for (int k = 0; k < chains[p].elements; k++) {
-                if (stacks[p].layerIds()[chains[p].layer[k]].equals(garment)) {
-                    int i = node(p, k);
-                    water.liquid[i] += perDryMass * water.mass[i];
-                }
-            }
-        }
-    }
-
-    /** Piece and zone of an element, and which slice of the piece it is. */
-    private String key(int p, int k) {
-        return place(p, k) + Closet.BREAK + slice(p, k);
-    }
-
-    private String place(int p, int k) {
-        return stacks[p].layerIds()[chains[p].layer[k]] + Closet.BREAK + stacks[p].zone();
-    }
-
-    private int slice(int p, int k) {
-        int slice = 0;
-        while (k - slice > 0 && chains[p].layer[k - slice - 1] == chains[p].layer[k]) {
-            slice++;
-        }
-        return slice;
     }
 
     /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */

@@ -101,7 +101,7 @@ final class Runner {
         store = plan.fuel() * body.fuel().full();
         net = networks.apply(plan.stretches().get(0));
         state = net.start();
-        plan.damp().forEach(net::dampen);
+        plan.damp().forEach(new Handover(net)::dampen);
         diary = new Diary(net, plan, state);
         dusk = state.clone();
     }
@@ -116,9 +116,9 @@ final class Runner {
         for (Phase phase : plan.stretches()) {
             if (!first) {
                 closet.cool();
-                net.putInto(closet, state);
+                new Handover(net).putInto(closet, state);
                 Network next = networks.apply(phase);
-                state = next.continueFrom(net, state, closet);
+                state = new Handover(next).continueFrom(net, state, closet);
                 net = next;
                 if (phase.from() > TINY) {
                     entered += net.entered;
@@ -133,7 +133,7 @@ final class Runner {
                 break;
             }
         }
-        net.putInto(closet, state);
+        new Handover(net).putInto(closet, state);
     }
 
     private void atDusk() {
@@ -141,7 +141,7 @@ final class Runner {
         stretches.clear();
         Arrays.fill(flows, 0);
         sweatBefore = net.sweatTotal + sweatBefore;
-        net.putInto(closet, state);
+        new Handover(net).putInto(closet, state);
         closet.entries().forEach((key, entry) -> {
             Closet.Entry copy = closetAtDusk.of(key);
             copy.liquid = entry.liquid;
@@ -284,15 +284,25 @@ final class Runner {
 
         @Override
         public void advance(double from, double to, int steps) {
-            double h = (to - from) / steps;
-            net.relinearise(0.5 * (from + to), state);
-            net.moveWater(from, to - from, state);
+            double longest = net.longestLook(from, to, state, settings.settlingBoundary());
+            int looks = Math.max(1, (int) Math.ceil((to - from) / longest - TINY));
+            double length = (to - from) / looks;
+            int each = Math.max(1, (int) Math.ceil((double) steps / looks - TINY));
+            for (int look = 0; look < looks; look++) {
+                look(from + look * length, length, each);
+            }
+        }
+
+        private void look(double from, double length, int steps) {
+            double h = length / steps;
+            net.relinearise(from + 0.5 * length, state);
+            net.moveWater(from, length, state);
             step.prepare(h);
             step.clear();
             for (int i = 0; i < steps; i++) {
                 step.advance(from + i * h, h, state);
             }
-            net.book(to - from, step.integral, step.made, books);
+            net.book(length, step.integral, step.made, books);
         }
     }
 

@@ -38,16 +38,9 @@ final class Water {
     /** Passes that take the whole Newton step; later ones take half of it. */
     private static final int UNDAMPED = 12;
     /** A pass that moves no temperature by more than this [K], and no pressure by more than that over {@link #PASCAL}. */
-    private static final double SETTLED = 1e-3;
+    private static final double SETTLED = 1e-2;
 
     private static final double PASCAL = 1e-2;
-    /** Latent heat over gas constant of vapour [K], for slopes of saturation in Newton's method. */
-    private static final double CLAPEYRON_WATER = 5380;
-
-    private static final double CLAPEYRON_ICE = 6140;
-    private static final double KELVIN = 273.15;
-
-    static long CALLS, TOTAL, FAILS; // DEBUG
     final int patches;
     final int[] length;
     final int[] levelStart;
@@ -79,6 +72,8 @@ final class Water {
     double airTotal;
     double outsideTotal;
     double dripTotal;
+    /** Liquid and ice that came or went at all nodes by vapour in the last interval [kg/s]. */
+    double moved;
 
     private final double[] p = new double[64];
     private final double[] t = new double[64];
@@ -159,7 +154,7 @@ final class Water {
             for (int k = 0; k < n; k++) {
                 int i = levelStart[k] + patch;
                 here -= flux / inward[i];
-                double full = SaturationVapour.stable(y[i] + KELVIN);
+                double full = SaturationVapour.tabled(y[i]);
                 pressure[i] = Math.min(here, full);
                 bound[i] = mass[i] * regain(i, pressure[i] / full);
             }
@@ -201,10 +196,7 @@ final class Water {
             p[k] = pressure[i];
             wet[k] = store(i) > NOTHING;
         }
-        CALLS++;
         for (int pass = 0; pass < PASSES; pass++) {
-            TOTAL++;
-            if (pass == PASSES - 1) FAILS++;
             boolean changed = newton(
                     patch,
                     n,
@@ -236,15 +228,17 @@ final class Water {
             double amount = Math.max(deposit[k] * dt, -store(i));
             // what the one phase has not is taken from the other
             double asIce = frozen ? Math.max(amount, -ice[i]) : Math.min(0.0, amount + liquid[i]);
-            ice[i] += asIce;
-            liquid[i] += amount - asIce;
+            // rounding must not leave less than nothing
+            ice[i] = Math.max(0.0, ice[i] + asIce);
+            liquid[i] = Math.max(0.0, liquid[i] + amount - asIce);
             double bind = Math.max(binding[k] * dt, -bound[i]);
-            bound[i] += bind;
+            bound[i] = Math.max(0.0, bound[i] + bind);
             double melt = Math.min(ice[i], Math.max(-liquid[i], melted[k] * dt));
             ice[i] -= melt;
-            liquid[i] += melt;
+            liquid[i] = Math.max(0.0, liquid[i] + melt);
             pressure[i] = p[k];
             kept += amount + bind;
+            moved += Math.abs(amount) / dt;
             source[i] += (LATENT * (amount + bind) + FUSION * asIce + SORPTION * bind - FUSION * melt) / dt;
         }
         fromSkin[patch] = into;
@@ -274,20 +268,17 @@ final class Water {
     private void laws(int patch, int n, double dt) {
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
-            double kelvin = t[k] + KELVIN;
-            saturation[k] = SaturationVapour.stable(kelvin);
-            slope[k] = saturation[k] * (t[k] < 0 ? CLAPEYRON_ICE : CLAPEYRON_WATER) / (kelvin * kelvin);
+            saturation[k] = SaturationVapour.tabled(t[k]);
+            slope[k] = SaturationVapour.tabledSlope(t[k]);
             binding[k] = 0;
             bindingByPressure[k] = 0;
             bindingByTemperature[k] = 0;
             if (mass[i] > 0 && kind[i] != null) {
                 double rate = 1.0 / (bindingTime[i] + dt);
                 double humidity = Math.min(1.0, Math.max(0.0, p[k] / saturation[k]));
-                double here = regain(i, humidity);
-                binding[k] = rate * (mass[i] * here - bound[i]);
+                binding[k] = rate * (mass[i] * kind[i].regain(humidity) - bound[i]);
                 if (p[k] < saturation[k]) {
-                    double near = humidity > 0.5 ? humidity - 0.01 : humidity + 0.01;
-                    double steep = rate * mass[i] * (regain(i, near) - here) / (near - humidity) / saturation[k];
+                    double steep = rate * mass[i] * kind[i].regainSlope(humidity) / saturation[k];
                     bindingByPressure[k] = steep;
                     bindingByTemperature[k] = -steep * humidity * slope[k];
                 }

@@ -228,6 +228,25 @@ final class Nights {
                 filled(n, Double.NaN));
     }
 
+    /** As {@link #weather} under full cloud, with steady precipitation [mm/h] between two hours. */
+    static Weather wetWeather(
+            double from, double to, double wind, double humidity, double hours, double rate, int begin, int end) {
+        Weather w = weather(from, to, wind, 1, humidity, hours);
+        double[] precipitation = w.precipitation();
+        for (int i = begin; i < end; i++) {
+            precipitation[i] = rate;
+        }
+        return new Weather(
+                w.time(),
+                w.airCelsius(),
+                w.relativeHumidity(),
+                w.wind10(),
+                w.cloud(),
+                precipitation,
+                w.pressure(),
+                w.skyLongwave());
+    }
+
     private static double[] filled(int n, double value) {
         double[] a = new double[n];
         Arrays.fill(a, value);

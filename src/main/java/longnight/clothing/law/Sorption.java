@@ -30,6 +30,16 @@ public final class Sorption {
         return Smooth.least(free, cap, width) - Smooth.least(0, cap, width);
     }
 
+    /** Slope of {@link #regain} over humidity [1]; arguments as there, humidity inside 0 to 1. */
+    public static double regainSlope(double humidity, double regain65, double cap) {
+        double below = 1 / (0.321 + humidity);
+        double above = 1 / (1.262 - humidity);
+        double slope = 0.578 * regain65 * (0.321 * below * below + 1.262 * above * above);
+        double off = 0.578 * regain65 * humidity * (below + above) - cap;
+        double width = ROUNDING * cap;
+        return slope * 0.5 * (1 - off / Math.sqrt(off * off + width * width));
+    }
+
     /**
      * Heat of binding water, on top of the latent heat of condensing it [J/kg].
      *
