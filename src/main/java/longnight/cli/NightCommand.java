@@ -73,7 +73,7 @@ final class NightCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        NumericalSettings settings = settings();
+        NumericalSettings settings = settings(NumericalSettings.standard());
         boolean jsonAlone = STANDARD_OUTPUT.equals(json);
         Path folder = out == null && !jsonAlone ? defaultFolder() : out;
         if (folder != null) {
@@ -95,8 +95,9 @@ final class NightCommand implements Callable<Integer> {
         }
         page.print(jsonAlone ? ResultJson.text(result) : Console.page(result));
         if (reference) {
+            NightResult dry = settings.water() ? engine.apply(scenario, settings(NumericalSettings.dry())) : result;
             NightResult second = engine.apply(scenario, NumericalSettings.referenceIntegrator());
-            (jsonAlone ? err : page).print(Console.comparison(result, second));
+            (jsonAlone ? err : page).print(Console.comparison(result, dry, second));
         }
         if (written != null && folder != null) {
             if (!jsonAlone) {
@@ -111,8 +112,8 @@ final class NightCommand implements Callable<Integer> {
         return ExitCode.FINE;
     }
 
-    private NumericalSettings settings() {
-        NumericalSettings standard = NumericalSettings.standard();
+    /** With every step and interval divided as the caller asks. */
+    private NumericalSettings settings(NumericalSettings standard) {
         if (step == null) {
             return standard;
         }

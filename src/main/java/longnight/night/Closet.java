@@ -17,6 +17,8 @@ final class Closet {
         double celsius = Double.NaN;
         /** Dry mass of its cloth and fill [kg]. */
         double dry;
+        /** Rain that its finish has stood while it was outermost [s]. */
+        double rained;
     }
 
     /** Between garment id, zone and slice in a key. */
@@ -59,6 +61,7 @@ final class Closet {
             sum.ice += e.ice;
             sum.bound += e.bound;
             sum.dry += e.dry;
+            sum.rained = Math.max(sum.rained, e.rained);
             warm += e.dry > 0 ? e.dry * e.celsius : 0.0;
         }
         sum.celsius = sum.dry > 0 ? warm / sum.dry : Double.NaN;

@@ -192,6 +192,10 @@ final class Network {
     final double[] airShare;
     /** Share of the heat made that leaves with the breath [1]. */
     double breathShare;
+    /** Water that leaves with the breath per heat made [kg/J]. */
+    private double breathWater;
+    /** Water that went straight to the air, from breath and bare skin [kg]. */
+    double straightTotal;
 
     final OutdoorState around = new OutdoorState();
     final Body.Control control = new Body.Control();
@@ -444,6 +448,7 @@ final class Network {
     void relinearise(double time, double[] y) {
         look(time);
         breathShare = Breath.lossPerHeatMade(around.airCelsius, around.vapourPressure, around.pressure);
+        breathWater = Breath.waterPerHeatMade(around.airCelsius, around.vapourPressure, around.pressure);
         double lewis = SkinVapour.LEWIS * 101325.0 / around.pressure;
         for (int s = 0; s < S; s++) {
             bareAir[s] = 0;
@@ -463,6 +468,11 @@ final class Network {
             if (stack.contact()) {
                 link(p, 1.0);
                 contactFace(p, stack, y);
+                if (water.length[p] > 0) {
+                    // pad and ground let no vapour pass
+                    linkVapour(p, 1.0, 0.0);
+                    water.toAir[p] = 0;
+                }
                 continue;
             }
             double area = stack.area();
@@ -549,15 +559,20 @@ final class Network {
      * Moves water through one interval, with the surroundings as last linearised: what falls, what creeps and drips, what the
      * skin gives, and what vapour does.
      */
-    void moveWater(double duration, double[] y) {
+    void moveWater(double time, double duration, double[] y) {
         Arrays.fill(skinEvaporation, 0.0);
         Arrays.fill(bareEvaporation, 0.0);
         precipitationHeat = 0;
-        if (!wet) {
-            return;
-        }
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
         sweatRate = body.sweat(control, sweat);
         sweatTotal += duration * sweatRate;
+        if (!wet) {
+            // without clothes that take water all sweat dries where it arises
+            for (int s = 0; s < S; s++) {
+                bareEvaporation[s] = Water.LATENT * sweat[s];
+            }
+            return;
+        }
         boolean falls = around.precipitation > 0;
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
         double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
@@ -567,27 +582,28 @@ final class Network {
             int s = segmentOf[p];
             double area = stacks[p].area();
             double share = area / segmentArea[s];
-            if (stacks[p].contact() && wet && chains[p].elements > 0 && !stacks[p].prescribed()) {
-                soakSeat(p, duration, y);
-                continue;
-            }
+            boolean pressed = stacks[p].contact();
             if (water.length[p] == 0) {
-                if (stacks[p].layers() == 0 && !stacks[p].contact()) {
+                if (!pressed) {
                     // bare skin gives off what sweat it can, at most as a wet surface would
-                    double most =
-                            (1.0 - SkinVapour.INSENSIBLE_WETTEDNESS) / SkinVapour.INSENSIBLE_WETTEDNESS * vapour[s];
-                    bareEvaporation[s] += Math.min(Water.LATENT * sweat[s] * share, Math.max(0.0, most * share));
+                    double most = (1.0 - SkinVapour.INSENSIBLE_WETTEDNESS)
+                            * patchVapour[p]
+                            * (SkinVapour.saturation(y[SKIN + s]) - around.vapourPressure);
+                    bareEvaporation[s] += Math.min(Water.LATENT * sweat[s] * share, Math.max(0.0, most));
                 }
                 continue;
             }
             water.clearSource(p);
-            if (falls || rime > 0) {
+            if (pressed) {
+                soakSeat(p, duration, y);
+            } else if (falls || rime > 0) {
                 fall(p, duration, y, snowShare, wetBulb, falls, rime);
             }
             if (water.hasLiquid(p)) {
                 water.creep(p, duration, chains[p].hold, area, wickingFactor, dripTime);
             }
             double skin = y[SKIN + s];
+            int next = pressed ? node(p, chains[p].elements) : face[p];
             water.advance(
                     p,
                     duration,
@@ -597,8 +613,8 @@ final class Network {
                     around.vapourPressure,
                     sweat[s] * share,
                     inner,
-                    outer,
-                    outerCelsius,
+                    pressed ? inner[next] : outer[next],
+                    pressed ? y[next] : outerCelsius[next],
                     capacity);
             skinEvaporation[s] += Water.LATENT * water.fromSkin[p];
         }
@@ -615,6 +631,7 @@ final class Network {
         double growth = stack.areaGrowth() * catching * apart[s];
         double rain = 0;
         double frozen = 0;
+        double finish = 0;
         if (falls) {
             double rate = around.precipitation;
             double liquidDriving = Precipitation.driving((1 - snowShare) * rate, 0.0, wetBulb, wind);
@@ -623,7 +640,10 @@ final class Network {
             frozen = growth
                     * Precipitation.caught(posture, SEGMENTS[s], snowShare * rate, solidDriving)
                     * Precipitation.sticking(wetBulb, wind, surface, drySnowSticks);
-            rained[p] += duration * FaceWetting.tiring((1 - snowShare) * rate);
+            // the finish of the middle of the interval stands for all of it
+            double tired = duration * FaceWetting.tiring((1 - snowShare) * rate);
+            finish = FaceWetting.repelled(outermost.repels(), rained[p] + 0.5 * tired, finishHalfTime);
+            rained[p] += tired;
         }
         if (rime > 0) {
             double efficiency =
@@ -642,7 +662,7 @@ final class Network {
             water.outsideTotal += m;
             inside += Water.FUSION * m;
         }
-        double arriving = rain * duration * (1.0 - FaceWetting.repelled(outermost.repels(), rained[p], finishHalfTime));
+        double arriving = rain * duration * (1.0 - finish);
         for (int k = top; k >= 0 && arriving > 0; k--) {
             int i = node(p, k);
             double hold = chains[p].hold[k];
@@ -702,13 +722,16 @@ final class Network {
 
     // ---------------------------------------------------------------- rates
 
+    private double clock(double time) {
+        return plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
+    }
+
     /**
      * Heat gained by every node [W] and the rates of the slow states [1/s, K/s]; leaves what the controllers decided in
      * {@link #control}.
      */
     void rates(double time, double[] y, double[] rate) {
-        double clock = plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
-        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock, circumstances, control);
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
         body.innerRates(y, control, rate);
         rate[CHEST_CORE] -= breathShare * control.made;
         rate[CHEST_SKIN] += brought;
@@ -763,6 +786,7 @@ final class Network {
         double air = 0;
         double radiation = 0;
         double evaporation = 0;
+        double fromBare = 0;
         double ground = 0;
         for (int s = 0; s < S; s++) {
             double t = integral[SKIN + s];
@@ -771,8 +795,9 @@ final class Network {
             double asVapour = vapour[s] * duration + vapourSlope[s] * (t - vapourAt[s] * duration);
             air += toAir;
             radiation += toSurroundings;
-            evaporation += asVapour;
-            evaporation += bareEvaporation[s] * duration;
+            double bare = asVapour + bareEvaporation[s] * duration;
+            evaporation += bare;
+            fromBare += bare;
             books.part[s] += toAir + toSurroundings + asVapour + (skinEvaporation[s] + bareEvaporation[s]) * duration;
         }
         for (int p = 0; p < patches; p++) {
@@ -782,18 +807,19 @@ final class Network {
             int first = levelStart[0] + p;
             books.part[segmentOf[p]] += inner[first] * (integral[SKIN + segmentOf[p]] - integral[first]);
             int i = face[p];
+            evaporation += Water.LATENT * water.toOutside[p] * duration;
             if (stacks[p].contact()) {
                 int cell = levelStart[chainLength[p] - GROUND_CELLS] + p;
                 ground += outer[i] * (integral[i] - outerCelsius[i] * duration)
                         + inner[cell] * (integral[i] - integral[cell]);
             } else {
-                evaporation += Water.LATENT * water.toOutside[p] * duration;
                 air += outer[i] * airShare[p] * (integral[i] - around.airCelsius * duration);
                 radiation += outer[i] * (1.0 - airShare[p]) * (integral[i] - around.radiantCelsius * duration);
             }
         }
         books.way[Way.AIR.ordinal()] += air;
         books.way[Way.RADIATION.ordinal()] += radiation;
+        straightTotal += breathWater * made + fromBare / Water.LATENT;
         books.way[Way.EVAPORATION.ordinal()] += evaporation;
         books.way[Way.GROUND.ordinal()] += ground;
     }
@@ -889,6 +915,9 @@ final class Network {
                 entry.ice += water.ice[i];
                 entry.bound += water.bound[i];
                 entry.dry += water.mass[i];
+                if (k == chains[p].elements - 1) {
+                    entry.rained = rained[p];
+                }
                 double[] w = warmth.computeIfAbsent(key, x -> new double[2]);
                 w[0] += capacity[i] * y[i];
                 w[1] += capacity[i];
@@ -930,17 +959,48 @@ final class Network {
                         : closet.whole(place(p, k));
                 y[i] = Double.isNaN(entry.celsius) ? around.airCelsius : entry.celsius;
                 if (entry.dry <= 0) {
-                    entered += water.bound[i];
+                    water.liquid[i] +=
+                            water.mass[i] * plan.damp().getOrDefault(stacks[p].layerIds()[chains[p].layer[k]], 0.0);
+                    entered += water.liquid[i] + water.bound[i];
                 } else {
                     double share = water.mass[i] / entry.dry;
                     water.liquid[i] = share * entry.liquid;
                     water.ice[i] = share * entry.ice;
                     water.bound[i] = share * entry.bound;
                 }
+                if (k == chains[p].elements - 1) {
+                    rained[p] = entry.rained;
+                }
             }
         }
         rescale(closet);
+        if (posture == before.posture) {
+            keepSeat(before, last, y);
+        }
         return y;
+    }
+
+    /** Who does not get up keeps pad and ground as warm as they were. */
+    private void keepSeat(Network before, double[] last, double[] y) {
+        boolean[] taken = new boolean[before.patches];
+        for (int p = 0; p < patches; p++) {
+            for (int q = 0; stacks[p].contact() && q < before.patches; q++) {
+                PatchStack a = stacks[p];
+                PatchStack b = before.stacks[q];
+                int under = chainLength[p] - chains[p].elements;
+                if (!taken[q]
+                        && b.contact()
+                        && a.zone() == b.zone()
+                        && Math.abs(a.area() - b.area()) < 1e-9
+                        && under == before.chainLength[q] - before.chains[q].elements) {
+                    taken[q] = true;
+                    for (int k = 0; k < under; k++) {
+                        y[node(p, chains[p].elements + k)] = last[before.node(q, before.chains[q].elements + k)];
+                    }
+                    break;
+                }
+            }
+        }
     }
 
     /** Dry mass per zone differs a little between postures; what a piece holds must not. */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import longnight.figure.BodySegment;
@@ -19,6 +20,7 @@ import longnight.night.HourRow;
 import longnight.night.Ledger;
 import longnight.night.NightResult;
 import longnight.night.Trace;
+import longnight.night.WaterReport;
 import longnight.night.Way;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
@@ -49,7 +51,7 @@ import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
- * The two pictures of a night. Each can be read without colour (lines differ in dash and weight, areas in lightness, and
+ * The pictures of a night: two of every night, a third of one in which clothes get wet. Each can be read without colour (lines differ in dash and weight, areas in lightness, and
  * everything carries its name), and each carries verdict and cautions inside it, because pictures travel alone.
  */
 final class Charts {
@@ -58,6 +60,9 @@ final class Charts {
 
     /** File name of the second chart, without ending. */
     static final String HEAT = "where-the-heat-goes";
+
+    /** File name of the chart of water, without ending. */
+    static final String WATER = "water-by-layer";
 
     private static final Color NIGHT = new Color(0x16324F);
     private static final Color DUSK = new Color(0x7FA3BD);
@@ -85,6 +90,12 @@ final class Charts {
     /** No more points than this along a curve; the trace is much finer than a pixel. */
     private static final int POINTS = 180;
 
+    /** Fills of stacked areas, unlike their neighbours in lightness; the last is for all the rest. */
+    private static final Color[] STACK = {NIGHT, EMBER, DUSK, Color.WHITE, BAND};
+
+    /** A band thinner than this share of the axis has its name in the key only. */
+    private static final double NAMED = 0.09;
+
     private Charts() {}
 
     /** One picture, twice. */
@@ -96,6 +107,11 @@ final class Charts {
 
     static Picture whereTheHeatGoes(NightResult result) {
         return picture(result, "chart.heat.title", Charts::whereTheHeatGoes);
+    }
+
+    /** Only for a night in which {@link Account#isWet}. */
+    static Picture waterByLayer(NightResult result) {
+        return picture(result, "chart.water.title", Charts::waterByLayer);
     }
 
     private static void coreHeatDeficit(NightResult result, Sheet sheet) {
@@ -134,7 +150,11 @@ final class Charts {
 
         List<Bar> ways = new ArrayList<>();
         for (Way way : Way.values()) {
-            ways.add(new Bar(Prose.text("way." + way.name()), ledger.lostByWay()[way.ordinal()] / duration));
+            double watts = ledger.lostByWay()[way.ordinal()] / duration;
+            boolean always = way != Way.PRECIPITATION && way != Way.BROUGHT;
+            if (always || Math.abs(watts) >= 0.05) {
+                ways.add(new Bar(Prose.text("way." + way.name()), watts));
+            }
         }
         ways.sort(Comparator.comparingDouble(Bar::watts).reversed());
         List<Bar> parts = new ArrayList<>();
@@ -146,9 +166,121 @@ final class Charts {
         bars(sheet, "chart.heat.ways", ways, lost / duration);
         sheet.space(20);
         bars(sheet, "chart.heat.parts", parts, lost / duration);
-        if (ways.stream().anyMatch(bar -> bar.watts() < -0.5)) {
+        if (ledger.lostByWay()[Way.CLOTHING_STORE.ordinal()] / duration < -0.5) {
             sheet.text(Prose.text("chart.heat.negative"), Fonts.plain(Sheet.TEXT));
         }
+        if (ledger.lostByWay()[Way.BROUGHT.ordinal()] / duration <= -0.05) {
+            sheet.text(Prose.text("chart.heat.brought"), Fonts.plain(Sheet.TEXT));
+        }
+    }
+
+    // --- Water ---
+
+    /** Liquid and ice of one piece, or of all the smaller ones, along the trace [kg]. */
+    private record Wet(String name, double[] mass, double ice) {
+        double most() {
+            return max(mass);
+        }
+    }
+
+    private static void waterByLayer(NightResult result, Sheet sheet) {
+        WaterReport water = Objects.requireNonNull(result.water());
+        List<Wet> pieces = wetPieces(water);
+        sheet.text(Prose.text("chart.water.upper"), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 620, waterPlot(result, water, pieces));
+        for (int i = pieces.size() - 1; i >= 0; i--) { // as they lie on the stack
+            Wet piece = pieces.get(i);
+            double[] mass = piece.mass();
+            int most = IntStream.range(0, mass.length)
+                    .reduce((a, b) -> mass[b] > mass[a] ? b : a)
+                    .orElseThrow();
+            String text = Prose.text(
+                    "chart.water.piece",
+                    piece.name(),
+                    grams(mass[0]),
+                    grams(mass[most]),
+                    Wording.clock(result, water.traceTime()[most]),
+                    grams(mass[mass.length - 1]));
+            sheet.key(
+                    piece.ice() < 0.0005 ? text : Prose.text("chart.water.ice", text, grams(piece.ice())),
+                    Fonts.plain(Sheet.TEXT),
+                    STACK[i]);
+        }
+        if (!Double.isNaN(firstBelow(result.trace()))) {
+            sheet.key(Prose.text("chart.extrapolated"), Fonts.plain(Sheet.TEXT), STRETCHED);
+        }
+        sheet.text(Prose.text("chart.water.bound"), Fonts.plain(Sheet.TEXT));
+        sheet.space(20);
+        sheet.text(Account.water(result), Fonts.plain(Sheet.TEXT));
+    }
+
+    private static String grams(double mass) {
+        return Figures.whole(1e3 * mass);
+    }
+
+    /** The wettest, and the rest in one. */
+    private static List<Wet> wetPieces(WaterReport water) {
+        List<Wet> all = new ArrayList<>();
+        for (int i = 0; i < water.layers().size(); i++) {
+            WaterReport.Layer layer = water.layers().get(i);
+            all.add(new Wet(Wording.clean(layer.id()), Account.traced(water, i), layer.iceAtDawn()));
+        }
+        all.sort(Comparator.comparingDouble(Wet::most).reversed());
+        long drawn = all.stream().filter(wet -> wet.most() > Account.DRAWN).count();
+        int own = (int) Math.min(STACK.length - 1, drawn);
+        List<Wet> pieces = new ArrayList<>(all.subList(0, own));
+        double[] rest = new double[water.traceTime().length];
+        double ice = 0;
+        for (Wet wet : all.subList(own, all.size())) {
+            Arrays.setAll(rest, t -> rest[t] + wet.mass()[t]);
+            ice += wet.ice();
+        }
+        if (max(rest) >= 0.0005) {
+            pieces.add(new Wet(Prose.text("chart.water.others"), rest, ice));
+        }
+        return pieces;
+    }
+
+    private static XYPlot waterPlot(NightResult result, WaterReport water, List<Wet> pieces) {
+        double start = result.scenario().plan().startOfDay();
+        double[] time =
+                Arrays.stream(thinned(water.traceTime())).map(t -> start + t).toArray();
+        double[] stack = new double[time.length];
+        double[][] bottom = new double[pieces.size()][];
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        for (int i = 0; i < pieces.size(); i++) {
+            bottom[i] = stack.clone();
+            double[] mass = Arrays.stream(thinned(pieces.get(i).mass()))
+                    .map(kg -> 1e3 * kg)
+                    .toArray();
+            area(renderer, time, stack, mass, 1, STACK[i]);
+        }
+        double top = (Double.isNaN(result.verdict().from()) ? 1.06 : 1.18) * max(stack);
+        XYPlot plot = timePlot(result, 0, top);
+        plot.setDataset(new DefaultXYDataset());
+        plot.setRenderer(renderer);
+        for (int i = 0; i < pieces.size(); i++) {
+            double[] above = i + 1 < pieces.size() ? bottom[i + 1] : stack;
+            nameBand(plot, pieces.get(i).name(), time, bottom[i], above, NAMED * top);
+        }
+        noteFrom(plot, result, time[0], time[time.length - 1] - time[0], 0.99 * top);
+        return plot;
+    }
+
+    /**
+     * The name in a band that is thick enough for it: late, where the night is calm and the bands are level, but not far from
+     * where the band is thickest.
+     */
+    private static void nameBand(
+            XYPlot plot, String name, double[] time, double[] below, double[] above, double least) {
+        int n = time.length;
+        double[] thick =
+                IntStream.range(0, n).mapToDouble(i -> above[i] - below[i]).toArray();
+        double wanted = Math.max(least, 0.7 * max(Arrays.copyOfRange(thick, n / 4, n - n / 4)));
+        IntStream.range(n / 4, n - n / 4)
+                .filter(i -> thick[i] >= wanted)
+                .reduce((a, b) -> b)
+                .ifPresent(i -> note(plot, name, time[i], (above[i] + below[i]) / 2, TextAnchor.CENTER));
     }
 
     private record Bar(String name, double watts) {}
@@ -227,6 +359,12 @@ final class Charts {
                 first + 0.985 * span,
                 Math.max(above, Figures.DEAD_BAND / 1e3) + 0.03 * top,
                 TextAnchor.BOTTOM_RIGHT);
+        noteFrom(plot, result, first, span, 0.99 * top);
+        return plot;
+    }
+
+    /** Names the line from which it does not hold, on the side with more room. */
+    private static void noteFrom(XYPlot plot, NightResult result, double first, double span, double height) {
         double from = result.verdict().from();
         if (!Double.isNaN(from)) {
             boolean late = from > 0.5 * span;
@@ -234,10 +372,9 @@ final class Charts {
                     plot,
                     Prose.text("chart.from", Wording.clock(result, from)),
                     first + from + (late ? -1 : 1) * 0.01 * span,
-                    0.99 * top,
+                    height,
                     late ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
         }
-        return plot;
     }
 
     private static String curveName(NightResult result) {

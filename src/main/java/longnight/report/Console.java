@@ -15,15 +15,23 @@ import longnight.night.NightResult;
 import longnight.night.SecondOpinion;
 import longnight.night.Way;
 
-/** The page on the terminal: plain ASCII of ours, at most {@value #WIDTH} columns, a twelve-hour night on one screen. */
+/**
+ * The page on the terminal: plain ASCII of ours, at most {@value #WIDTH} columns, a dry twelve-hour night on one screen. Rain, a
+ * march and a drill have ten lines more to tell.
+ */
 public final class Console {
     static final int WIDTH = 110;
 
-    /** More lines of guesses than this would push the table off the screen; the rest is in the notes. */
-    private static final int GUESS_LINES = 8;
+    /** Rows of a tall window. */
+    private static final int HEIGHT = 50;
 
-    /** Column widths of the hour table, the clock first. */
-    private static final int[] COLUMNS = {5, 6, 6, 5, 5, 5, 5, 5, 5, 5, 7, 7, 7, 7, 8, 5, 5, 5, 6};
+    /** Lines of guesses, so that the table stays on the screen; the rest is in the notes. */
+    private static final int FEWEST_GUESS_LINES = 3;
+
+    private static final int MOST_GUESS_LINES = 8;
+
+    /** A way whose power rounds to nothing in every hour gets no room in the hour table [W]. */
+    private static final double SHOWN = 0.5;
 
     private Console() {}
 
@@ -38,16 +46,27 @@ public final class Console {
             lines.add("");
             headlines(result, lines);
         }
+        Account.of(result).forEach(paragraph -> wrap(paragraph, 2, lines));
         opinion(result, lines);
-        guessed(result, lines);
-        List<String> cautions =
-                result.cautions().stream().map(Wording::shortText).toList();
-        wrap(Prose.text("caution.heading") + ": " + String.join(" ", cautions), 2, lines);
+        String texts = result.cautions().stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        List<String> cautions = wrapped(Prose.text("caution.heading") + ": " + texts, 2);
+        int left = HEIGHT - lines.size() - cautions.size();
+        guessed(result, Math.max(FEWEST_GUESS_LINES, Math.min(MOST_GUESS_LINES, left)), lines);
+        lines.addAll(cautions);
         return plain(String.join("\n", lines) + "\n");
     }
 
-    /** How far the working integration lies from the reference. */
-    public static String comparison(NightResult working, NightResult reference) {
+    /**
+     * How far the working integration lies from the reference.
+     *
+     * @param page      what the page tells
+     * @param working   the same without water; the page's own where that was without
+     * @param reference without water
+     */
+    public static String comparison(NightResult page, NightResult working, NightResult reference) {
+        if (!Wording.hasRun(working) || !Wording.hasRun(reference)) {
+            return plain(Prose.text("page.reference.none")) + "\n";
+        }
         double core = 0;
         int rows = Math.min(working.hours().size(), reference.hours().size());
         for (int i = 0; i < rows; i++) {
@@ -59,7 +78,7 @@ public final class Console {
         double shortfall = Math.abs(working.shortfallHeat() - reference.shortfallHeat());
         List<String> lines = wrapped(
                 Prose.text(
-                        "page.reference",
+                        page.water() == null ? "page.reference" : "page.reference.dry",
                         Figures.significant(core, 2),
                         Figures.significant(shortfall / 1e3, 2),
                         Figures.significant(100 * shortfall / Math.abs(reference.shortfallHeat()), 2)),
@@ -78,45 +97,69 @@ public final class Console {
         return String.join("\n", lines) + "\n";
     }
 
+    /**
+     * The table. Rain and snow, where any fall, are told in one column with the vapour, and heat brought along has a column
+     * only in nights that have some; so the page stays narrow and the ways still add up to all that is lost.
+     */
     private static void table(NightResult result, List<String> lines) {
+        boolean wet = matters(result, Way.PRECIPITATION);
+        boolean brought = matters(result, Way.BROUGHT);
+        String vapour = Prose.text(wet ? "table.wet" : "table.vapour");
+        String more = brought ? Prose.text("table.brought") : "";
         for (int i = 1; i <= 3; i++) {
-            lines.add(Prose.text("table.head." + i).stripTrailing());
+            lines.add(Prose.text("table.head." + i, vapour, " ".repeat(more.length()), more)
+                    .stripTrailing());
         }
         boolean extrapolated = false;
         for (HourRow row : result.hours()) {
             boolean below = row.coreCelsius() < 34;
             extrapolated |= below;
-            lines.add(line(row) + (below ? "*" : ""));
+            lines.add(line(row, brought) + (below ? "*" : ""));
+        }
+        if (wet || brought) {
+            String note =
+                    (wet ? Prose.text("table.wet.note") + " " : "") + (brought ? Prose.text("table.brought.note") : "");
+            wrap(note, 2, lines);
         }
         if (extrapolated) {
             lines.add(Prose.text("table.extrapolated"));
         }
     }
 
-    private static String line(HourRow row) {
-        List<String> cells = new ArrayList<>();
-        cells.add(Figures.clock(row.clock()));
-        cells.add(Figures.decimals(row.airCelsius(), 1));
-        cells.add(Figures.decimals(row.windAtBody(), 1));
-        cells.add(Figures.whole(row.heatMade()));
-        for (Way way : Way.values()) {
-            cells.add(Figures.whole(row.lostByWay()[way.ordinal()]));
-        }
-        cells.add(Figures.kilojoules(row.shortfall()));
-        cells.add(Figures.kilojoules(row.paidByHeatMade()));
-        cells.add(Figures.kilojoules(row.paidByShell()));
-        cells.add(Figures.kilojoules(row.paidByCore()));
-        cells.add(Figures.deficit(row.coreHeatDeficit()));
-        cells.add(Figures.decimals(row.coreCelsius(), 1));
-        cells.add(Figures.decimals(row.meanSkin(), 1));
-        cells.add(Figures.decimals(row.hand(), 1));
-        cells.add(Figures.decimals(row.foot(), 1));
+    private static boolean matters(NightResult result, Way way) {
+        return result.hours().stream().anyMatch(row -> Math.abs(row.lostByWay()[way.ordinal()]) >= SHOWN);
+    }
+
+    private static String line(HourRow row, boolean brought) {
+        double[] way = row.lostByWay();
         StringBuilder line = new StringBuilder();
-        for (int i = 0; i < COLUMNS.length; i++) {
-            line.append(" ".repeat(Math.max(0, COLUMNS[i] - cells.get(i).length())))
-                    .append(cells.get(i));
+        cell(line, 5, Figures.clock(row.clock()));
+        cell(line, 6, Figures.decimals(row.airCelsius(), 1));
+        cell(line, 5, Figures.decimals(row.windAtBody(), 1));
+        cell(line, 5, Figures.whole(row.heatMade()));
+        cell(line, 5, Figures.whole(way[Way.AIR.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.RADIATION.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.GROUND.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.EVAPORATION.ordinal()] + way[Way.PRECIPITATION.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.BREATH.ordinal()]));
+        cell(line, 5, Figures.whole(way[Way.CLOTHING_STORE.ordinal()]));
+        if (brought) {
+            cell(line, 5, Figures.whole(way[Way.BROUGHT.ordinal()]));
         }
+        cell(line, 6, Figures.kilojoules(row.shortfall()));
+        cell(line, 6, Figures.kilojoules(row.paidByHeatMade()));
+        cell(line, 6, Figures.kilojoules(row.paidByShell()));
+        cell(line, 6, Figures.kilojoules(row.paidByCore()));
+        cell(line, 8, Figures.deficit(row.coreHeatDeficit()));
+        cell(line, 5, Figures.decimals(row.coreCelsius(), 1));
+        cell(line, 5, Figures.decimals(row.meanSkin(), 1));
+        cell(line, 5, Figures.decimals(row.hand(), 1));
+        cell(line, 6, Figures.decimals(row.foot(), 1));
         return line.toString();
+    }
+
+    private static void cell(StringBuilder line, int width, String figure) {
+        line.append(" ".repeat(Math.max(0, width - figure.length()))).append(figure);
     }
 
     private static void headlines(NightResult result, List<String> lines) {
@@ -159,10 +202,14 @@ public final class Console {
         double closure = Math.max(
                 result.ledger().heatClosure(),
                 Math.max(result.ledger().partClosure(), result.ledger().payerClosure()));
+        String water = result.water() == null
+                ? ""
+                : Prose.text("page.ledger.water", Figures.order(result.water().closure()));
         String books = Prose.text(
                 "page.ledger",
                 Figures.order(closure),
-                Figures.decimals(result.ledger().turnedOver() / 1e6, 1));
+                Figures.decimals(result.ledger().turnedOver() / 1e6, 1),
+                water);
         wrap(kit + " " + books, 2, lines);
     }
 
@@ -193,7 +240,7 @@ public final class Console {
      * Grouped by what was guessed, since most guesses are the same property of many garments. What is not about a garment
      * comes first, then the shortest; what finds no room is at least named.
      */
-    private static void guessed(NightResult result, List<String> lines) {
+    private static void guessed(NightResult result, int room, List<String> lines) {
         List<Guess> guesses = result.guessed();
         if (guesses.isEmpty()) {
             lines.add(Prose.text("page.guessed.none"));
@@ -211,7 +258,7 @@ public final class Console {
                         (List<Guess> group) -> garments.contains(group.get(0).subject()))
                 .thenComparing(group -> (double) told(group).length() / group.size()));
         List<String> shown = List.of();
-        for (int n = groups.size(); n >= 0 && (shown.isEmpty() || shown.size() > GUESS_LINES); n--) {
+        for (int n = groups.size(); n >= 0 && (shown.isEmpty() || shown.size() > room); n--) {
             List<String> texts = new ArrayList<>();
             groups.subList(0, n).forEach(group -> texts.add(told(group)));
             if (n < groups.size()) {

@@ -14,6 +14,9 @@ final class Figures {
     /** One clo [m2 K/W]; Gagge, Burton and Bazett 1941. */
     private static final double CLO = 0.155;
 
+    /** Sums of numbers near one cannot be told apart below this. */
+    private static final double LAST_DIGIT = 1e-16;
+
     /** What stands where there is no number. */
     private static final String NONE = "-";
 
@@ -60,12 +63,11 @@ final class Figures {
         return decimals(resistance / CLO, 1);
     }
 
-    /** A very small ratio, as a power of ten above it: 3.1e-13 is "1e-12". */
-    static String order(double ratio) {
-        if (!Double.isFinite(ratio)) {
-            return NONE;
-        }
-        return ratio == 0 ? "0" : "1e" + (int) Math.ceil(StrictMath.log10(Math.abs(ratio)));
+    /** A very small misfit, as a power of ten above it: 3.1e-13 is "1e-12"; none at all is still no less than a digit can tell. */
+    static String order(double misfit) {
+        return Double.isFinite(misfit)
+                ? "1e" + (int) Math.ceil(StrictMath.log10(Math.max(LAST_DIGIT, Math.abs(misfit))))
+                : NONE;
     }
 
     /** So many significant digits, without an exponent; whole numbers keep all of theirs. */

@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVPrinter;
 /**
  * The hour series as comma-separated values (RFC 4180, UTF-8, line ends LF): one header row with the unit of each column in
  * square brackets, then one row an hour from dusk to dawn; where there is no number (powers at dusk, demand in the first
- * four hours) the cell is empty. Figures are not rounded further than six significant digits.
+ * four hours, water that was not followed) the cell is empty. Figures are not rounded further than six significant digits.
  *
  * <p>The verdict and the cautions, in full, follow the last row as comment lines that begin with {@code #}. They stand at
  * the end so that the first line is the header for every program, and a person who opens the file in a table sees both.
@@ -36,7 +36,7 @@ final class HourCsv {
         try (CSVPrinter printer = new CSVPrinter(text, format)) {
             printer.printRecord(header());
             for (HourRow row : result.hours()) {
-                printer.printRecord(cells(row));
+                printer.printRecord(cells(row, Account.wornAt(result, row.time())));
             }
             printer.printComment(Wording.who(result));
             printer.printComment((Wording.verdict(result) + " " + Wording.atRisk(result)).strip());
@@ -73,11 +73,12 @@ final class HourCsv {
                 "hand [degC]",
                 "foot [degC]",
                 "sleep [1]",
-                "shivering [W]"));
+                "shivering [W]",
+                "liquid and ice in what is worn [kg]"));
         return names;
     }
 
-    private static List<String> cells(HourRow row) {
+    private static List<String> cells(HourRow row, double water) {
         List<String> cells = new ArrayList<>();
         cells.add(Figures.exact(row.time() / 3600));
         cells.add(Figures.clock(row.clock()));
@@ -100,7 +101,8 @@ final class HourCsv {
                 row.hand(),
                 row.foot(),
                 row.sleep(),
-                row.shivering());
+                row.shivering(),
+                water);
         return cells;
     }
 

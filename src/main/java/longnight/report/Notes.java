@@ -15,7 +15,11 @@ final class Notes {
         text.append(Prose.text("notes.title", result.scenario().title())).append('\n');
         text.append(Wording.who(result)).append('\n');
         text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
-        text.append("\n\n").append(Prose.text("caution.heading")).append("\n\n");
+        text.append("\n\n");
+        for (String paragraph : Account.of(result)) {
+            text.append(paragraph).append("\n\n");
+        }
+        text.append(Prose.text("caution.heading")).append("\n\n");
         for (Caution caution : result.cautions()) {
             text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
         }

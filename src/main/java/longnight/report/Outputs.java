@@ -28,12 +28,17 @@ public final class Outputs {
             Charts.DEFICIT + ".svg",
             Charts.HEAT + ".png",
             Charts.HEAT + ".svg",
+            Charts.WATER + ".png",
+            Charts.WATER + ".svg",
             HourCsv.FILE,
             ResultJson.FILE,
             Notes.FILE);
 
     private static final List<Chart> CHARTS = List.of(
             new Chart(Charts.DEFICIT, Charts::coreHeatDeficit), new Chart(Charts.HEAT, Charts::whereTheHeatGoes));
+
+    private static final List<Chart> WET =
+            List.of(CHARTS.get(0), CHARTS.get(1), new Chart(Charts.WATER, Charts::waterByLayer));
 
     private static final String EARLIER = "earlier-";
 
@@ -100,7 +105,7 @@ public final class Outputs {
      * @throws IOException when writing fails on the way; the folder is then as it was before
      */
     public static Written write(NightResult result, Path folder) throws IOException {
-        return write(result, folder, CHARTS);
+        return write(result, folder, Account.isWet(result) ? WET : CHARTS);
     }
 
     static Written write(NightResult result, Path folder, List<Chart> charts) throws IOException {

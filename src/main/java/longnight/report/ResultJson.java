@@ -10,6 +10,8 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import longnight.assumption.Guess;
 import longnight.body.Person;
@@ -19,14 +21,21 @@ import longnight.clothing.Pad;
 import longnight.figure.BodySegment;
 import longnight.figure.Zone;
 import longnight.night.Caution;
+import longnight.night.DayReport;
+import longnight.night.FuelReport;
+import longnight.night.HeatBrought;
 import longnight.night.HourRow;
+import longnight.night.Intake;
 import longnight.night.Ledger;
+import longnight.night.March;
 import longnight.night.NightPlan;
 import longnight.night.NightResult;
+import longnight.night.Phase;
 import longnight.night.Scenario;
 import longnight.night.SecondOpinion;
 import longnight.night.Trace;
 import longnight.night.Verdict;
+import longnight.night.WaterReport;
 import longnight.night.Way;
 import org.jspecify.annotations.Nullable;
 
@@ -84,6 +93,9 @@ public final class ResultJson {
         moment("stopped", result.stopped());
         hours();
         ledger(result.ledger());
+        water(result.water());
+        fuel(result.fuel());
+        day(result.day());
         guessed();
         cautions();
         secondOpinion(result.secondOpinion());
@@ -191,6 +203,77 @@ public final class ResultJson {
         json.writeEndObject();
     }
 
+    private void water(@Nullable WaterReport water) throws IOException {
+        if (water == null) {
+            json.writeNullField("water");
+            return;
+        }
+        json.writeObjectFieldStart("water");
+        json.writeArrayFieldStart("pieces");
+        for (WaterReport.Layer piece : water.layers()) {
+            json.writeStartObject();
+            json.writeStringField("id", piece.id());
+            number("dryMass_kg", piece.dryMass());
+            number("liquidAtDusk_kg", piece.liquidAtDusk());
+            number("iceAtDusk_kg", piece.iceAtDusk());
+            number("boundAtDusk_kg", piece.boundAtDusk());
+            number("liquidAtDawn_kg", piece.liquidAtDawn());
+            number("iceAtDawn_kg", piece.iceAtDawn());
+            number("boundAtDawn_kg", piece.boundAtDawn());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        number("before_kg", water.before());
+        number("fromSkin_kg", water.fromSkin());
+        number("fromOutside_kg", water.fromOutside());
+        number("toAir_kg", water.toAir());
+        number("drained_kg", water.drained());
+        number("heldAtDusk_kg", water.heldAtDusk());
+        number("heldAtDawn_kg", water.heldAtDawn());
+        number("cost_J", water.cost());
+        number("closure_kg", water.closure());
+        json.writeObjectFieldStart("trace");
+        series("time_s", water.traceTime());
+        json.writeObjectFieldStart("liquidAndIce_kg");
+        for (int i = 0; i < water.trace().length; i++) {
+            series(water.layers().get(i).id(), water.trace()[i]);
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void fuel(@Nullable FuelReport fuel) throws IOException {
+        if (fuel == null) {
+            json.writeNullField("fuel");
+            return;
+        }
+        json.writeObjectFieldStart("fuel");
+        number("made_J", fuel.made());
+        number("aboveRest_J", fuel.aboveRest());
+        number("eaten_J", fuel.eaten());
+        number("carbohydrateAtDusk", fuel.storeAtDusk());
+        number("carbohydrateAtDawn", fuel.storeAtDawn());
+        number("lowestPeakOfShivering", fuel.lowestPeak());
+        number("waterLost_kg", fuel.waterLost());
+        number("sweatBefore_kg", fuel.sweatBefore());
+        json.writeEndObject();
+    }
+
+    private void day(@Nullable DayReport day) throws IOException {
+        if (day == null) {
+            json.writeNullField("day");
+            return;
+        }
+        json.writeObjectFieldStart("day");
+        number("sweatingAfter_s", day.sweatingAfter());
+        number("coolingAfter_s", day.coolingAfter());
+        number("drillMade_J", day.drillMade());
+        number("drillLost_J", day.drillLost());
+        number("drillKept_J", day.drillKept());
+        json.writeEndObject();
+    }
+
     private void guessed() throws IOException {
         json.writeArrayFieldStart("guessed");
         for (Guess guess : result.guessed()) {
@@ -278,6 +361,74 @@ public final class ResultJson {
         json.writeBooleanField("sleepAllowed", plan.firstOfNight().sleepAllowed());
         json.writeBooleanField("clockActive", plan.clockActive());
         number("imposedHeat_W_m2", plan.imposedHeat());
+        json.writeArrayFieldStart("phases");
+        for (Phase phase : plan.phases()) {
+            phase(phase);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("intakes");
+        for (Intake intake : plan.intakes()) {
+            json.writeStartObject();
+            moment("at", intake.time());
+            number("energy_J", intake.energy());
+            number("carbohydrate_J", intake.carbohydrate());
+            number("drink_kg", intake.drink());
+            number("drink_degC", intake.drink() > 0 ? intake.celsius() : Double.NaN);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("heatBrought");
+        for (HeatBrought warm : plan.heats()) {
+            json.writeStartObject();
+            json.writeStringField("name", warm.name());
+            moment("at", warm.time());
+            number("bottle_kg", warm.bottle());
+            number("bottle_degC", warm.bottle() > 0 ? warm.celsius() : Double.NaN);
+            number("pack_J", warm.heat());
+            number("packDuration_s", warm.duration());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeObjectFieldStart("damp_kg_kg");
+        for (Map.Entry<String, Double> piece : new TreeMap<>(plan.damp()).entrySet()) {
+            number(piece.getKey(), piece.getValue());
+        }
+        json.writeEndObject();
+        number("carbohydrateAtStart", plan.fuel());
+        json.writeEndObject();
+    }
+
+    private void phase(Phase phase) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", phase.name());
+        moment("from", phase.from());
+        moment("to", phase.to());
+        json.writeStringField("posture", word(phase.posture()));
+        json.writeBooleanField("sleepAllowed", phase.sleepAllowed());
+        March march = phase.march();
+        if (march == null) {
+            json.writeNullField("march");
+        } else {
+            json.writeObjectFieldStart("march");
+            number("speed_m_s", march.speed());
+            number("grade_percent", march.grade());
+            number("load_kg", march.load());
+            number("surfaceFactor", march.surface());
+            json.writeEndObject();
+        }
+        number("drillShare", phase.drillShare());
+        number("drillHeat_W_kg", phase.drillHeat());
+        number("huddleShare", phase.huddle());
+        number("windShare", phase.windShare());
+        json.writeBooleanField("underRoof", phase.underRoof());
+        Outfit worn = phase.outfit() == null ? result.scenario().outfit() : phase.outfit();
+        texts(
+                "worn",
+                worn instanceof Outfit.Kit kit
+                        ? kit.pieces().stream()
+                                .map(garment -> garment.spec().id())
+                                .toList()
+                        : List.of());
         json.writeEndObject();
     }
 

@@ -67,14 +67,31 @@ class NightCommandTest {
     void the_step_divides_all_of_the_working_integrators_times() {
         assertThat(run("night.yaml", "--json", "-", "--step", "30")).isZero();
         assertThat(asked).containsExactly(NumericalSettings.standard().divided(2));
+        assertThat(asked.get(0).water()).isTrue();
+    }
+
+    /** The reference follows no water, so it is held against a run without, and the page says that this is another. */
+    @Test
+    void the_reference_is_held_against_the_same_step_without_water() {
+        answer = NightFixture.wet();
+        assertThat(run("night.yaml", "--json", "-", "--reference", "--step", "30"))
+                .isZero();
+        assertThat(asked)
+                .containsExactly(
+                        NumericalSettings.standard().divided(2),
+                        NumericalSettings.dry().divided(2),
+                        NumericalSettings.referenceIntegrator());
+        assertThat(err.toString()).contains("both without water");
     }
 
     @Test
     void the_reference_runs_beside_the_working_integrator() {
         assertThat(run("night.yaml", "--out", folder.resolve("out").toString(), "--reference"))
                 .isZero();
-        assertThat(asked).containsExactly(NumericalSettings.standard(), NumericalSettings.referenceIntegrator());
-        assertThat(out.toString()).contains("Reference integrator against this");
+        assertThat(asked)
+                .containsExactly(
+                        NumericalSettings.standard(), NumericalSettings.dry(), NumericalSettings.referenceIntegrator());
+        assertThat(out.toString()).contains("Reference integrator against");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,7 @@ class CautionsEverywhereTest {
                 NightFixture.failing(),
                 NightFixture.stopped(),
                 NightFixture.brief(),
+                NightFixture.wet(),
                 NightFixture.unrun());
     }
 
@@ -56,7 +58,7 @@ class CautionsEverywhereTest {
                 }
             }
         }
-        assertThat(outputs).hasSize(6);
+        assertThat(outputs).hasSize(night.water() == null ? 6 : 7);
         outputs.forEach((name, text) -> {
             boolean page = name.equals("page");
             boolean brief = page || name.endsWith(".svg");
@@ -75,7 +77,12 @@ class CautionsEverywhereTest {
     @ParameterizedTest
     @MethodSource("nights")
     void the_pixels_hold_the_sheet_that_the_vectors_hold(NightResult night) throws Exception {
-        for (Charts.Picture picture : List.of(Charts.coreHeatDeficit(night), Charts.whereTheHeatGoes(night))) {
+        List<Charts.Picture> pictures =
+                new ArrayList<>(List.of(Charts.coreHeatDeficit(night), Charts.whereTheHeatGoes(night)));
+        if (night.water() != null) {
+            pictures.add(Charts.waterByLayer(night));
+        }
+        for (Charts.Picture picture : pictures) {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.png()));
             Document svg = parsed(picture.svg());
             assertThat(svg.getDocumentElement().getAttribute("viewBox"))

@@ -1,6 +1,7 @@
 package longnight.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,9 @@ class ConsoleTest {
     @MethodSource("nights")
     void the_page_fits_a_window_and_is_plain(NightResult night) {
         List<String> lines = Console.page(night).lines().toList();
-        assertThat(lines).hasSizeLessThanOrEqualTo(50).allMatch(line -> line.length() <= Console.WIDTH);
+        assertThat(lines)
+                .hasSizeLessThanOrEqualTo(night.water() == null ? 50 : 60) // rain, march and drill have more to tell
+                .allMatch(line -> line.length() <= Console.WIDTH);
         assertThat(Console.page(night)).matches("(?s)[\\x20-\\x7e\\n]+").endsWith("\n");
         assertThat(Console.page(night))
                 .doesNotContain("NaN")
@@ -81,7 +84,64 @@ class ConsoleTest {
     @Test
     void the_other_integration_is_compared_not_hidden() {
         NightResult one = NightFixture.shivering();
-        assertThat(Console.comparison(one, one)).contains("at most 0 K").contains("0 kJ (0 %)");
-        assertThat(Console.comparison(one, NightFixture.failing())).doesNotContain("at most 0 K");
+        assertThat(Console.comparison(one, one, one))
+                .contains("at most 0 K")
+                .contains("0 kJ (0 %)")
+                .doesNotContain("water");
+        assertThat(Console.comparison(one, one, NightFixture.failing())).doesNotContain("at most 0 K");
+        assertThat(Console.comparison(NightFixture.wet(), one, one)).contains("without water", "at most 0 K");
+        assertThat(Console.comparison(NightFixture.unrun(), NightFixture.unrun(), NightFixture.unrun()))
+                .contains("nothing was reckoned");
+    }
+
+    /** Every row's ways, rain and warmth brought along included, add up to what is lost. */
+    @ParameterizedTest
+    @MethodSource("nights")
+    void the_ways_of_a_row_add_up(NightResult night) {
+        List<String> lines = Console.page(night).lines().toList();
+        int first = lines.indexOf(lines.stream()
+                        .filter(line -> line.contains("[m/s]") || line.contains(" m/s  [W]  air"))
+                        .findFirst()
+                        .orElse(""))
+                + 1;
+        boolean brought = Console.page(night).contains(" brgt ");
+        for (int i = 1; i < night.hours().size(); i++) {
+            String[] cells = lines.get(first + i).strip().split("\\s+");
+            int sum = 0;
+            for (int way = 0; way < (brought ? 7 : 6); way++) {
+                sum += Integer.parseInt(cells[4 + way]);
+            }
+            // each of at most seven figures is rounded by half a watt
+            assertThat((double) sum).isCloseTo(night.hours().get(i).losses(), within(3.5));
+        }
+    }
+
+    @Test
+    void rain_and_warmth_brought_along_have_room_only_where_there_are_some() {
+        assertThat(Console.page(NightFixture.shivering()))
+                .contains("grnd vapr brth clth  heat")
+                .doesNotContain("grnd  wet", "wet: vapour", "brgt");
+        String page = Console.page(NightFixture.wet());
+        assertThat(page).contains("grnd  wet brth clth brgt  heat", "wet: vapour", "brgt: heat");
+        HourRow second = NightFixture.wet().hours().get(2);
+        List<String> lines = page.lines().toList();
+        int head = lines.indexOf(lines.stream()
+                .filter(line -> line.contains("brgt  heat"))
+                .findFirst()
+                .orElseThrow());
+        String units = lines.get(head);
+        String row = lines.get(head + 3);
+        assertThat(row).startsWith(Figures.clock(second.clock()));
+        assertEnds(row, units.indexOf("wet") + 3, Figures.whole(second.lostByWay()[3] + second.lostByWay()[6]));
+        assertEnds(row, units.indexOf("brgt") + 4, "-9");
+        assertEnds(row, units.indexOf("shell") + 5, Figures.kilojoules(second.paidByShell()));
+        assertEnds(row, units.indexOf("deficit") + 7, Figures.deficit(second.coreHeatDeficit()));
+    }
+
+    @Test
+    void books_that_close_exactly_close_within_the_last_digit() {
+        assertThat(Console.page(NightFixture.wet()))
+                .contains("Books close within 1e-12 of")
+                .contains(", 1e-16 kg of water");
     }
 }

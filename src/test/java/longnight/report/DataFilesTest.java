@@ -57,6 +57,46 @@ class DataFilesTest {
     }
 
     @Test
+    void json_holds_water_food_and_plan() throws Exception {
+        NightResult wet = NightFixture.wet();
+        JsonNode json = new ObjectMapper().readTree(ResultJson.text(wet));
+        assertThat(json.at("/water/pieces")).hasSize(7);
+        assertThat(json.at("/water/pieces/2/iceAtDawn_kg").doubleValue())
+                .isEqualTo(wet.water().layers().get(2).iceAtDawn());
+        assertThat(json.at("/water/cost_J").doubleValue()).isEqualTo(620e3);
+        assertThat(json.at("/water/trace/liquidAndIce_kg/hood/0").isNull()).isTrue();
+        assertThat(json.at("/water/trace/liquidAndIce_kg/parka"))
+                .hasSize(json.at("/water/trace/time_s").size());
+        assertThat(json.at("/fuel/carbohydrateAtDawn").doubleValue()).isEqualTo(0.24);
+        assertThat(json.at("/day/drillKept_J").doubleValue()).isEqualTo(12e3);
+        assertThat(json.at("/hours/2/lostByWay_W/brought").doubleValue()).isEqualTo(-8.7);
+        assertThat(json.at("/ledger/lostByWay_J/precipitation").doubleValue()).isEqualTo(12.4 * 6 * 3600);
+        JsonNode plan = json.at("/scenario/plan");
+        assertThat(plan.at("/phases/0/name").asText()).isEqualTo("march");
+        assertThat(plan.at("/phases/0/from_s").doubleValue()).isEqualTo(-10800);
+        assertThat(plan.at("/phases/0/fromClock").asText()).isEqualTo("15:30");
+        assertThat(plan.at("/phases/0/march/grade_percent").doubleValue()).isEqualTo(8);
+        assertThat(plan.at("/phases/1/march").isNull()).isTrue();
+        assertThat(plan.at("/intakes/1/drink_degC").doubleValue()).isEqualTo(70);
+        assertThat(plan.at("/heatBrought/0/name").asText()).isEqualTo("flask");
+        assertThat(plan.at("/damp_kg_kg/base-top").doubleValue()).isEqualTo(0.4);
+        JsonNode dry = new ObjectMapper().readTree(ResultJson.text(night));
+        assertThat(dry.at("/water").isNull()).isTrue();
+        assertThat(dry.at("/scenario/plan/phases")).hasSize(1);
+    }
+
+    @Test
+    void csv_tells_the_water_of_every_hour() throws Exception {
+        assertThat(HourCsv.text(NightFixture.easy()).lines().toList().get(3)).endsWith(",");
+        NightResult wet = NightFixture.wet();
+        List<String> lines = HourCsv.text(wet).lines().toList();
+        assertThat(lines.get(0)).contains("lost by precipitation [W]", "lost by brought [W]");
+        assertThat(lines.get(0)).endsWith(",liquid and ice in what is worn [kg]");
+        // at dusk 61 + 34 + 2 + 12 + 6 g; the hood is still in the pack
+        assertThat(lines.get(1)).endsWith(",0.115");
+    }
+
+    @Test
     void json_is_plain_and_the_same_twice() {
         assertThat(ResultJson.text(night))
                 .isEqualTo(ResultJson.text(NightFixture.failing()))

@@ -34,7 +34,7 @@ class FiguresTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"3.1e-13, 1e-12", "1e-9, 1e-9", "0, 0"})
+    @CsvSource({"3.1e-13, 1e-12", "1e-9, 1e-9", "0, 1e-16", "2e-19, 1e-16", "NaN, -"})
     void a_closure_is_told_by_the_power_above_it(double ratio, String shown) {
         assertThat(Figures.order(ratio)).isEqualTo(shown);
     }

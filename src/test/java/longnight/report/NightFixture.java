@@ -3,16 +3,24 @@ package longnight.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import longnight.assumption.Guess;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
 import longnight.clothing.Pad;
 import longnight.figure.Posture;
 import longnight.night.Caution;
+import longnight.night.DayReport;
+import longnight.night.FuelReport;
+import longnight.night.HeatBrought;
 import longnight.night.HourRow;
+import longnight.night.Intake;
 import longnight.night.Ledger;
+import longnight.night.March;
 import longnight.night.NightPlan;
 import longnight.night.NightResult;
+import longnight.night.Phase;
 import longnight.night.Scenario;
 import longnight.night.SecondOpinion;
 import longnight.night.Trace;
@@ -22,6 +30,8 @@ import longnight.night.Verdict.Crossing;
 import longnight.night.Verdict.Line;
 import longnight.night.Verdict.Outcome;
 import longnight.night.Verdict.Part;
+import longnight.night.WaterReport;
+import longnight.night.Way;
 import longnight.outdoors.Ground;
 import longnight.outdoors.OutdoorState;
 import longnight.outdoors.Surroundings;
@@ -62,6 +72,149 @@ public final class NightFixture {
         return night(1.2, 400, Outcome.HOLDS_EASILY, 3);
     }
 
+    /** Rain until midnight after a march, frost after it, a hot drink in the second hour; a drill that was not worth it. */
+    public static NightResult wet() {
+        NightResult dry = shivering();
+        List<HourRow> hours = new ArrayList<>();
+        for (HourRow row : dry.hours()) {
+            double hour = row.time() / 3600;
+            hours.add(withWays(row, hour <= 6 ? 12.4 : 0, hour == 2 ? -8.7 : 0));
+        }
+        Ledger books = dry.ledger();
+        double[] ways = books.lostByWay().clone();
+        ways[Way.PRECIPITATION.ordinal()] = 12.4 * 6 * 3600;
+        ways[Way.BROUGHT.ordinal()] = -8.7 * 3600;
+        ways[Way.AIR.ordinal()] -= ways[Way.PRECIPITATION.ordinal()] + ways[Way.BROUGHT.ordinal()];
+        List<Caution> cautions = new ArrayList<>(dry.cautions());
+        cautions.remove(Caution.DRY_ONLY);
+        cautions.addAll(List.of(Caution.WETTING, Caution.FUEL_LOW));
+        double night = dry.scenario().plan().duration();
+        List<Phase> phases = List.of(
+                new Phase(
+                        "march",
+                        -3 * 3600,
+                        -1800,
+                        Posture.STANDING,
+                        false,
+                        new March(1.1, 8, 14, 1.2),
+                        0,
+                        0,
+                        null,
+                        0,
+                        1,
+                        false),
+                Phase.still("halt", -1800, 0, Posture.SITTING_LEGS_OUT, false),
+                new Phase("night", 0, night, Posture.SITTING_KNEES_UP, true, null, 0.1, 3, null, 0.1, 0.5, true));
+        NightPlan plan = new NightPlan(
+                DUSK,
+                night,
+                true,
+                Double.NaN,
+                phases,
+                List.of(new Intake(-1200, 1.2e6, 0.8e6, 0, 0), new Intake(5400, 0, 0, 0.3, 70)),
+                List.of(new HeatBrought("flask", 3600, 0.7, 75, 0, 0)),
+                Map.of("base-top", 0.4),
+                0.9);
+        return new NightResult(
+                dry.scenario().withPlan(plan),
+                dry.verdict(),
+                dry.restHeat(),
+                dry.bodyArea(),
+                dry.demand(),
+                dry.demandTime(),
+                dry.shortfallHeat(),
+                dry.coreHeatDeficitDawn(),
+                dry.coreHeatDeficitWorst(),
+                dry.worstTime(),
+                dry.wholeBodyDebt(),
+                dry.maximalShivering(),
+                dry.kitMass(),
+                dry.kitResistance(),
+                hours,
+                dry.trace(),
+                new Ledger(
+                        books.made(),
+                        books.rest(),
+                        ways,
+                        books.lostByPart(),
+                        books.breath(),
+                        books.storedCore(),
+                        books.storedShell(),
+                        books.storedClothing(),
+                        books.turnedOver(),
+                        books.heatClosure(),
+                        books.partClosure(),
+                        books.payerClosure()),
+                dry.guessed(),
+                cautions,
+                dry.secondOpinion(),
+                water(dry.trace().time()),
+                new FuelReport(5.2e6, 1.24e6, 1.2e6, 0.83, 0.24, 0.87, 0.81, 0.42),
+                new DayReport(1320, 2460, 210e3, 198e3, 12e3),
+                dry.stopped());
+    }
+
+    private static HourRow withWays(HourRow r, double precipitation, double brought) {
+        double[] ways = r.lostByWay().clone();
+        ways[Way.PRECIPITATION.ordinal()] = ways[0] - ways[0] + precipitation; // no number at dusk
+        ways[Way.BROUGHT.ordinal()] = ways[0] - ways[0] + brought;
+        ways[Way.AIR.ordinal()] -= precipitation + brought;
+        return new HourRow(
+                r.time(),
+                r.clock(),
+                r.airCelsius(),
+                r.windAtBody(),
+                r.heatMade(),
+                ways,
+                r.lostByPart(),
+                r.losses(),
+                r.shortfall(),
+                r.paidByHeatMade(),
+                r.paidByShell(),
+                r.paidByCore(),
+                r.coreHeatDeficit(),
+                r.letGo(),
+                r.demand(),
+                r.coreCelsius(),
+                r.rectalCelsius(),
+                r.meanSkin(),
+                r.hand(),
+                r.foot(),
+                r.sleep(),
+                r.shivering());
+    }
+
+    /** Seven pieces of which five get wet; the hood comes out of the pack in the second hour. */
+    private static WaterReport water(double[] time) {
+        String[] ids = {"base-top", "pullover", "parka", "trousers", "hood", "socks", "mitts"};
+        double[] dusk = {0.061, 0.034, 0.002, 0.012, 0, 0.006, 0};
+        double[] most = {0.061, 0.048, 0.31, 0.142, 0.09, 0.021, 0.001};
+        double[] dawn = {0.012, 0.019, 0.22, 0.088, 0.05, 0.017, 0.001};
+        double[][] trace = new double[ids.length][time.length];
+        List<WaterReport.Layer> layers = new ArrayList<>();
+        double end = time[time.length - 1];
+        for (int i = 0; i < ids.length; i++) {
+            for (int t = 0; t < time.length; t++) {
+                double u = time[t] / end;
+                trace[i][t] = u < 0.45
+                        ? dusk[i] + (most[i] - dusk[i]) * u / 0.45
+                        : most[i] + (dawn[i] - most[i]) * (u - 0.45) / 0.55;
+                if (ids[i].equals("hood") && time[t] < 5400) {
+                    trace[i][t] = Double.NaN;
+                }
+            }
+            layers.add(new WaterReport.Layer(
+                    ids[i], 0.1 + 0.08 * i, dusk[i], 0, 0.01, 0.7 * dawn[i], 0.3 * dawn[i], 0.012));
+        }
+        return new WaterReport(layers, 0.52, 0.48, 0.55, 0.133, 0.185, 0.502, 0.105, 620e3, 3e-17, trace, time.clone());
+    }
+
+    /** The wet night with another cost of being wet. */
+    static NightResult costing(double joules) {
+        NightResult wet = wet();
+        return wet.withWater(Objects.requireNonNull(wet.water()).costing(joules));
+    }
+
     /** The same night with other guesses. */
     static NightResult guessing(NightResult r, List<Guess> guesses) {
         return new NightResult(
@@ -85,9 +238,9 @@ public final class NightFixture {
                 guesses,
                 r.cautions(),
                 r.secondOpinion(),
-                null,
-                null,
-                null,
+                r.water(),
+                r.fuel(),
+                r.day(),
                 r.stopped());
     }
 
@@ -282,7 +435,7 @@ public final class NightFixture {
         double lost = rows.stream().mapToDouble(r -> r[13] * STEP).sum();
         double made = rows.stream().mapToDouble(r -> (REST + r[14]) * STEP).sum();
         double[] last = rows.get(rows.size() - 1);
-        double[] ways = shares(new double[] {0.36, 0.29, 0.13, 0.1, 0.17, -0.05}, lost);
+        double[] ways = shares(new double[] {0.36, 0.29, 0.13, 0.1, 0.17, -0.05, 0, 0}, lost);
         double[] parts = shares(PARTS, 0.83 * lost);
         return new Ledger(
                 made,

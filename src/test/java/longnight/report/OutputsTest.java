@@ -17,7 +17,7 @@ class OutputsTest {
     @Test
     void a_new_folder_is_made_with_all_that_belongs_in_it() throws Exception {
         Path out = folder.resolve("a/b");
-        Outputs.Written written = Outputs.write(NightFixture.easy(), out);
+        Outputs.Written written = Outputs.write(NightFixture.wet(), out);
         assertThat(written.note()).isNull();
         assertThat(names(out)).containsExactlyInAnyOrderElementsOf(Outputs.FILES);
         assertThat(written.files()).containsExactlyInAnyOrderElementsOf(Outputs.FILES);
@@ -40,12 +40,13 @@ class OutputsTest {
     @Test
     void a_second_run_replaces_its_own_files_and_leaves_others_alone() throws Exception {
         Files.writeString(folder.resolve("diary.txt"), "mine");
-        Outputs.write(NightFixture.easy(), folder);
+        Outputs.write(NightFixture.wet(), folder);
         byte[] easy = Files.readAllBytes(folder.resolve(HourCsv.FILE));
         Outputs.write(NightFixture.failing(), folder);
         assertThat(Files.readAllBytes(folder.resolve(HourCsv.FILE))).isNotEqualTo(easy);
         assertThat(folder.resolve("diary.txt")).hasContent("mine");
-        assertThat(names(folder)).hasSize(Outputs.FILES.size() + 1);
+        // a night in which nothing gets wet has no chart of water, and an earlier one does not stay
+        assertThat(names(folder)).hasSize(Outputs.FILES.size() - 1).noneMatch(name -> name.startsWith(Charts.WATER));
     }
 
     @Test

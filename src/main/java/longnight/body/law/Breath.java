@@ -29,10 +29,22 @@ public final class Breath {
 
     /** Heat per mass of dry air breathed [J/kg]; arguments as above. */
     public static double lossPerMassOfAir(double airCelsius, double vapourPressure, double pressure) {
-        double expired = 29.0 + 0.2 * airCelsius;
-        double expiredVapour = SkinVapour.saturation(expired);
-        double humidityOut = 0.622 * expiredVapour / (pressure - expiredVapour);
-        double humidityIn = 0.622 * vapourPressure / (pressure - vapourPressure);
-        return HEAT_OF_AIR * (expired - airCelsius) + LATENT * (humidityOut - humidityIn);
+        return HEAT_OF_AIR * (expired(airCelsius) - airCelsius)
+                + LATENT * humidityGained(airCelsius, vapourPressure, pressure);
+    }
+
+    /** Water that leaves with the breath per heat made [kg/J]; arguments as above. At rest in dry cold, some 10 g/h. */
+    public static double waterPerHeatMade(double airCelsius, double vapourPressure, double pressure) {
+        return VENTILATION * humidityGained(airCelsius, vapourPressure, pressure);
+    }
+
+    private static double expired(double airCelsius) {
+        return 29.0 + 0.2 * airCelsius;
+    }
+
+    /** [kg/kg dry air]. */
+    private static double humidityGained(double airCelsius, double vapourPressure, double pressure) {
+        double vapourOut = SkinVapour.saturation(expired(airCelsius));
+        return 0.622 * vapourOut / (pressure - vapourOut) - 0.622 * vapourPressure / (pressure - vapourPressure);
     }
 }

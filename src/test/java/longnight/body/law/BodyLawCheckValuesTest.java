@@ -53,6 +53,18 @@ class BodyLawCheckValuesTest {
     }
 
     @Test
+    @DisplayName("Fanger 1970: a breath of room air takes 1.7e-5 (5867 - pa) W of vapour per W of heat made")
+    void breathWater() {
+        double vapour = 0.5 * SkinVapour.saturation(20);
+        double fanger = 1.7e-5 * (5867 - vapour) / 2.43e6;
+        // Fanger expires at 34 to 35 degC whatever the air, Webb's rule at 33; 12 % in the water
+        assertEquals(fanger, Breath.waterPerHeatMade(20, vapour, 101325), 0.12 * fanger);
+        // the colder the air, the colder the breath and the less water
+        double cold = Breath.waterPerHeatMade(-20, SkinVapour.saturation(-20), 101325);
+        assertTrue(cold > 0.5 * fanger && cold < fanger, "at -20 degC " + cold + " kg/J");
+    }
+
+    @Test
     @DisplayName("Saturation at skin temperature: 34 degC gives 5319 Pa")
     void skinVapour() {
         double p = SkinVapour.saturation(34);
