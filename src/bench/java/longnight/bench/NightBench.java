@@ -28,22 +28,39 @@ import org.openjdk.jmh.annotations.Warmup;
 public class NightBench {
 
     private NightEngine engine;
+    private NightEngine rain;
 
     @Setup
     public void read() {
-        engine = NightEngine.compile(
-                ScenarioReader.read(Path.of("scenarios/first-night.yaml")).scenario(), ModelChoice.nominal());
+        engine = compile("scenarios/first-night.yaml");
+        rain = compile("scenarios/wet-ridge-rain.yaml");
     }
 
-    /** A compiled night, run again. */
+    private static NightEngine compile(String file) {
+        return NightEngine.compile(ScenarioReader.read(Path.of(file)).scenario(), ModelChoice.nominal());
+    }
+
+    /** A compiled night without water. */
     @Benchmark
-    public NightResult compiled() {
-        return engine.run(NumericalSettings.standard());
+    public NightResult dry() {
+        return engine.run(NumericalSettings.dry());
     }
 
     /** The same with the body's neutral state and the clothing compiled anew each time. */
     @Benchmark
-    public NightResult compiledAnew() {
-        return NightEngine.run(engine.scenario(), NumericalSettings.standard());
+    public NightResult dryCompiledAnew() {
+        return NightEngine.compile(engine.scenario(), ModelChoice.nominal()).run(NumericalSettings.dry());
+    }
+
+    /** With water: bound water, vapour, a little frost. */
+    @Benchmark
+    public NightResult frost() {
+        return engine.run(NumericalSettings.standard());
+    }
+
+    /** With steady rain on a ridge. */
+    @Benchmark
+    public NightResult rain() {
+        return rain.run(NumericalSettings.standard());
     }
 }

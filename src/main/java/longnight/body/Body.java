@@ -516,7 +516,13 @@ public final class Body {
             out.flow[m] = flow[m] * deepMuscle + shiverFlow[s] * shiverHere + workFlow * workHere;
             out.flow[f] = flow[f] * fatShare;
         }
-        out.heat[CORE + PELVIS] += digestion;
+        if (digestion != 0) {
+            // gut and liver, as well supplied with blood as the trunk's cores together
+            double supply = flow[CORE + CHEST] + flow[CORE + CHEST + 1] + flow[CORE + PELVIS];
+            for (int c = CORE + CHEST; c <= CORE + PELVIS; c++) {
+                out.heat[c] += digestion * flow[c] / supply;
+            }
+        }
         out.made = resting + shiver + work + digestion;
         out.headError = headError;
         out.skinSignal = skinSignal;

@@ -21,7 +21,8 @@ final class Runner {
 
     private static final double LOWEST_CORE = 32.0;
     private static final double TINY = 1e-6;
-    private static final int PELVIS_CORE = Body.CORE + BodySegment.PELVIS.ordinal();
+    private static final int FIRST_TRUNK_CORE = Body.CORE + BodySegment.CHEST.ordinal();
+    private static final int LAST_TRUNK_CORE = Body.CORE + BodySegment.PELVIS.ordinal();
     private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
     /**
      * A wrapped bottle at the trunk to the skin [W/K] (engineering estimate). What leaves through the clothes over it is
@@ -225,10 +226,16 @@ final class Runner {
                 eaten += intake.energy();
                 double heat =
                         intake.drink() > 0 ? Drink.heat(intake.drink(), intake.celsius(), state[Body.BLOOD]) : 0.0;
-                // a drink warms or cools the core that holds the stomach at once
-                state[PELVIS_CORE] += heat / net.capacity[PELVIS_CORE];
+                // a drink warms or cools the trunk's cores at once, each alike
+                double capacity = 0;
+                for (int c = FIRST_TRUNK_CORE; c <= LAST_TRUNK_CORE; c++) {
+                    capacity += net.capacity[c];
+                }
+                for (int c = FIRST_TRUNK_CORE; c <= LAST_TRUNK_CORE; c++) {
+                    state[c] += heat / capacity;
+                    books.part[c - Body.CORE] -= heat * net.capacity[c] / capacity;
+                }
                 books.way[Way.BROUGHT.ordinal()] -= heat;
-                books.part[BodySegment.PELVIS.ordinal()] -= heat;
             }
             double done = Food.givenOff(to - intake.time(), peak) - Food.givenOff(from - intake.time(), peak);
             digestion += share * intake.energy() * done / (to - from);
