@@ -18,7 +18,7 @@ import longnight.figure.Posture;
 
 /**
  * One person's body, compiled into flat arrays: ten segments of core, muscle, fat and skin and a blood pool, scaled to the
- * person, with the person's own neutral steady state as set points. Immutable and safe to share; what changes lives in the
+ * person, with the person's own neutral steady state as set points. Immutable, so threads may share it; what changes lives in the
  * caller's node array and in {@link Control}.
  *
  * <p>Node index = layer x 10 + segment, layers from core (0) to skin (3), blood last.

@@ -143,42 +143,14 @@ public enum BodyParameter implements ModelParameter {
     /** Factor on the wind for those in the lee of a huddle. */
     HUDDLE_LEE(0.6, 0.4, 1.0, "1", "engineering estimate, no source");
 
-    private final double nominal;
-    private final double low;
-    private final double high;
-    private final String unit;
-    private final String source;
+    private final Span span;
 
     BodyParameter(double nominal, double low, double high, String unit, String source) {
-        this.nominal = nominal;
-        this.low = low;
-        this.high = high;
-        this.unit = unit;
-        this.source = source;
+        span = new Span(nominal, low, high, unit, source);
     }
 
     @Override
-    public double nominal() {
-        return nominal;
-    }
-
-    @Override
-    public double low() {
-        return low;
-    }
-
-    @Override
-    public double high() {
-        return high;
-    }
-
-    @Override
-    public String unit() {
-        return unit;
-    }
-
-    @Override
-    public String source() {
-        return source;
+    public Span span() {
+        return span;
     }
 }

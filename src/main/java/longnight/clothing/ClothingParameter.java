@@ -120,42 +120,14 @@ public enum ClothingParameter implements ModelParameter {
     COLD_MEMBRANE_VAPOUR(
             2, 1, 3, "1", "engineering estimate; direction: Osczevski 2003, DRDC TR 2003-070 (abstract): at -10 degC");
 
-    private final double nominal;
-    private final double low;
-    private final double high;
-    private final String unit;
-    private final String source;
+    private final Span span;
 
     ClothingParameter(double nominal, double low, double high, String unit, String source) {
-        this.nominal = nominal;
-        this.low = low;
-        this.high = high;
-        this.unit = unit;
-        this.source = source;
+        span = new Span(nominal, low, high, unit, source);
     }
 
     @Override
-    public double nominal() {
-        return nominal;
-    }
-
-    @Override
-    public double low() {
-        return low;
-    }
-
-    @Override
-    public double high() {
-        return high;
-    }
-
-    @Override
-    public String unit() {
-        return unit;
-    }
-
-    @Override
-    public String source() {
-        return source;
+    public Span span() {
+        return span;
     }
 }

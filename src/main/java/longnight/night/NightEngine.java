@@ -68,8 +68,8 @@ public final class NightEngine {
                 false,
                 false,
                 settings.tolerance());
-        return result.withWater(
-                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()));
+        return result.with(
+                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()), result.day());
     }
 
     /** Runs the same night without its warming drill and says what the drill was worth. */
@@ -96,8 +96,14 @@ public final class NightEngine {
             return with;
         }
         double kept = a.storedCore() + a.storedShell() - b.storedCore() - b.storedShell();
-        return with.withDay(new DayReport(
-                day.sweatingAfter(), day.coolingAfter(), a.made() - b.made(), a.made() - b.made() - kept, kept));
+        return with.with(
+                with.water(),
+                new DayReport(
+                        day.sweatingAfter(),
+                        day.coolingAfter(),
+                        a.made() - b.made(),
+                        a.made() - b.made() - kept,
+                        kept));
     }
 
     /** Whether water other than insensible vapour plays a part: rain, sweat, a damp start. */

@@ -59,8 +59,8 @@ public record NightResult(
         @Nullable DayReport day,
         double stopped) {
 
-    /** The same answer with another water report. */
-    public NightResult withWater(WaterReport other) {
+    /** The same answer with other reports of water and day, drawn up after the run. */
+    public NightResult with(@Nullable WaterReport otherWater, @Nullable DayReport otherDay) {
         return new NightResult(
                 scenario,
                 verdict,
@@ -82,38 +82,9 @@ public record NightResult(
                 guessed,
                 cautions,
                 secondOpinion,
-                other,
+                otherWater,
                 fuel,
-                day,
-                stopped);
-    }
-
-    /** The same answer with another report of the day. */
-    public NightResult withDay(DayReport other) {
-        return new NightResult(
-                scenario,
-                verdict,
-                restHeat,
-                bodyArea,
-                demand,
-                demandTime,
-                shortfallHeat,
-                coreHeatDeficitDawn,
-                coreHeatDeficitWorst,
-                worstTime,
-                wholeBodyDebt,
-                maximalShivering,
-                kitMass,
-                kitResistance,
-                hours,
-                trace,
-                ledger,
-                guessed,
-                cautions,
-                secondOpinion,
-                water,
-                fuel,
-                other,
+                otherDay,
                 stopped);
     }
 }

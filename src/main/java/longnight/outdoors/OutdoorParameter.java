@@ -34,42 +34,14 @@ public enum OutdoorParameter implements ModelParameter {
     /** Median diameter of cloud drops. */
     RIME_DROP(1.8e-5, 1.2e-5, 2.5e-5, "m", "common practice, no source: hill cloud, usually 15 to 20 um");
 
-    private final double nominal;
-    private final double low;
-    private final double high;
-    private final String unit;
-    private final String source;
+    private final Span span;
 
     OutdoorParameter(double nominal, double low, double high, String unit, String source) {
-        this.nominal = nominal;
-        this.low = low;
-        this.high = high;
-        this.unit = unit;
-        this.source = source;
+        span = new Span(nominal, low, high, unit, source);
     }
 
     @Override
-    public double nominal() {
-        return nominal;
-    }
-
-    @Override
-    public double low() {
-        return low;
-    }
-
-    @Override
-    public double high() {
-        return high;
-    }
-
-    @Override
-    public String unit() {
-        return unit;
-    }
-
-    @Override
-    public String source() {
-        return source;
+    public Span span() {
+        return span;
     }
 }

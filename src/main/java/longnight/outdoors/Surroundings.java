@@ -2,7 +2,7 @@ package longnight.outdoors;
 
 import longnight.figure.Posture;
 
-/** The environment over time: a night outdoors or a laboratory chamber. Stateless after construction, safe to share. */
+/** The environment over time: a night outdoors or a laboratory chamber. Stateless after construction: threads may share it. */
 public interface Surroundings {
 
     /**

@@ -554,7 +554,9 @@ final class PlanReader {
             }
             if (phase == wornIn.size()) {
                 throw name.place()
-                        .fault("\"" + name.text() + "\" is damp but never on", "name pieces that are worn in some phase");
+                        .fault(
+                                "\"" + name.text() + "\" is damp but never on",
+                                "name pieces that are worn in some phase");
             }
             damp.put(name.text(), share(each, phase));
         }

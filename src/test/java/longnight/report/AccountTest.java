@@ -54,7 +54,7 @@ class AccountTest {
     /** Its bill ends hours before the dry night's does; their difference is no cost. */
     @Test
     void a_night_that_stopped_early_tells_no_cost() {
-        NightResult stopped = NightFixture.stopped().withWater(wet.water());
+        NightResult stopped = NightFixture.stopped().with(wet.water(), null);
         assertThat(Account.water(stopped)).contains("cannot be told").doesNotContain("620");
     }
 

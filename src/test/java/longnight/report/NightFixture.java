@@ -212,7 +212,7 @@ public final class NightFixture {
     /** The wet night with another cost of being wet. */
     static NightResult costing(double joules) {
         NightResult wet = wet();
-        return wet.withWater(Objects.requireNonNull(wet.water()).costing(joules));
+        return wet.with(Objects.requireNonNull(wet.water()).costing(joules), wet.day());
     }
 
     /** The same night with other guesses. */

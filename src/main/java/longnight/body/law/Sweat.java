@@ -21,7 +21,7 @@ public record Sweat(double coreGain, double skinGain, double cap) {
 
     private static final double LN2_PER_10K = StrictMath.log(2.0) / 10.0;
 
-    /** Shares per side, Tanabe et al. 2002 (from a transcription); their sum over the body is 1.002. */
+    /** Shares per side, Tanabe et al. 2002 (from a copy of its tables); their sum over the body is 1.002. */
     private static final double[] SHARE = {0.081, 0.146, 0.129, 0.206, 0.051, 0.026, 0.016, 0.073, 0.036, 0.018};
 
     /**
