@@ -1,7 +1,9 @@
 package longnight.night;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import longnight.body.Body;
 import longnight.clothing.Garment;
 import longnight.clothing.Outfit;
@@ -24,6 +26,9 @@ public final class NightEngine {
     private final ModelChoice choice;
     private final Body body;
     private final List<PatchStack> stacks;
+    /** What is worn in the longest phase of the night: that is what the kit's resistance is given for. */
+    private final List<PatchStack> rests;
+
     private final double staticTotal;
 
     private NightEngine(Scenario scenario, ModelChoice choice) {
@@ -32,7 +37,14 @@ public final class NightEngine {
         body = Body.of(scenario.person(), choice.body(), choice.options());
         Phase night = scenario.plan().firstOfNight();
         stacks = stacksOf(night);
-        staticTotal = Stacks.staticTotal(stacks);
+        Phase longest = night;
+        for (Phase phase : scenario.plan().phases()) {
+            if (phase.from() >= 0 && phase.to() - phase.from() > longest.to() - longest.from()) {
+                longest = phase;
+            }
+        }
+        rests = longest == night ? stacks : stacksOf(longest);
+        staticTotal = Stacks.staticTotal(rests);
     }
 
     /** Compiles a scenario with a given model. */
@@ -200,7 +212,7 @@ public final class NightEngine {
                 scenario.guesses(),
                 cautions(verdict, runner, settings.water()),
                 secondOpinion(),
-                settings.water() ? WaterBooks.report(runner, worn(), runner.diary) : null,
+                settings.water() ? WaterBooks.report(runner, List.copyOf(worn().keySet()), runner.diary) : null,
                 fuelReport(runner),
                 new DayReport(runner.sweatingAfter, runner.coolingAfter, Double.NaN, Double.NaN, Double.NaN),
                 runner.stopped);
@@ -250,24 +262,20 @@ public final class NightEngine {
     }
 
     /** Everything worn in any phase, in dressing order of the night and then of other phases. */
-    private List<String> worn() {
-        List<String> ids = new ArrayList<>();
-        addPieces(scenario.outfit(), ids);
+    private Map<String, Garment> worn() {
+        Map<String, Garment> pieces = new LinkedHashMap<>();
+        addPieces(scenario.outfit(), pieces);
         for (Phase phase : scenario.plan().phases()) {
             if (phase.outfit() != null) {
-                addPieces(phase.outfit(), ids);
+                addPieces(phase.outfit(), pieces);
             }
         }
-        return ids;
+        return pieces;
     }
 
-    private static void addPieces(Outfit outfit, List<String> ids) {
+    private static void addPieces(Outfit outfit, Map<String, Garment> pieces) {
         if (outfit instanceof Outfit.Kit kit) {
-            for (Garment garment : kit.pieces()) {
-                if (!ids.contains(garment.spec().id())) {
-                    ids.add(garment.spec().id());
-                }
-            }
+            kit.pieces().forEach(garment -> pieces.putIfAbsent(garment.spec().id(), garment));
         }
     }
 
@@ -290,7 +298,7 @@ public final class NightEngine {
             return Double.NaN;
         }
         double mass = 0;
-        for (Garment garment : kit.pieces()) {
+        for (Garment garment : worn().values()) {
             mass += garment.spec().mass();
         }
         for (Pad pad : kit.pads()) {
@@ -377,7 +385,7 @@ public final class NightEngine {
         double speed = Math.max(0.4, wind);
         Iso11079.Conditions at = new Iso11079.Conditions(heat, air, radiant, speed, 0.0, humidity);
         double basic = Iso11079.basicFromTotal(staticTotal);
-        double available = Iso11079.resultant(basic, Stacks.airPermeability(stacks), speed, 0.0);
+        double available = Iso11079.resultant(basic, Stacks.airPermeability(rests), speed, 0.0);
         return new SecondOpinion(
                 heat,
                 air,

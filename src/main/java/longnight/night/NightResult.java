@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param worstTime       when [s from dusk]
  * @param wholeBodyDebt   heat debt of the whole body at dawn against the neutral state [J]
  * @param maximalShivering the person's peak heat production [W]
- * @param kitMass         mass of what is worn and carried [kg]; NaN for laboratory clothing
- * @param kitResistance   whole-body static insulation, intrinsic, parallel [m2 K/W]
+ * @param kitMass         mass of what is worn in any phase, and of the pads [kg]; NaN for laboratory clothing
+ * @param kitResistance   whole-body static insulation, intrinsic, parallel, of what is worn in the longest phase of the night [m2 K/W]
  * @param hours           rows of the hour table
  * @param trace           fine series
  * @param ledger          the books

@@ -74,7 +74,8 @@ final class PlanReader {
     private final ParameterSet<BodyParameter> constants = ParameterSet.nominal(BodyParameter.class);
     private final List<Phase> phases = new ArrayList<>();
     private List<Worn<Piece>> worn = List.of();
-    private List<Worn<Piece>> wornFirst = List.of();
+    /** What each phase wears. */
+    private final List<List<Worn<Piece>>> wornIn = new ArrayList<>();
 
     private PlanReader(
             Section section,
@@ -209,9 +210,7 @@ final class PlanReader {
         if (night.isEmpty()) {
             Posture posture = section.word("posture", Posture.class);
             phases.add(Phase.still("night", 0, hours.duration(), posture, section.yes("sleep")));
-            if (phases.size() == 1) {
-                wornFirst = dress == null ? List.of() : dress.whole();
-            }
+            wornIn.add(dress == null ? List.of() : dress.whole());
             return;
         }
         double at = 0;
@@ -313,9 +312,7 @@ final class PlanReader {
         if (told && dress != null) {
             worn = dress.worn(phase, worn);
         }
-        if (phases.isEmpty()) {
-            wornFirst = worn;
-        }
+        wornIn.add(worn);
         @Nullable March march = phase.has("walk") ? march(phase) : null;
         for (String key : march == null ? List.<String>of() : List.of("posture", "sleep", "drill", "huddle")) {
             if (phase.has(key)) {
@@ -551,26 +548,29 @@ final class PlanReader {
                 throw name.place().fault("a damp piece without a kit", "write a kit");
             }
             dress.piece(name);
-            if (!ids(wornFirst).contains(name.text())) {
+            int phase = 0;
+            while (phase < wornIn.size() && !ids(wornIn.get(phase)).contains(name.text())) {
+                phase++;
+            }
+            if (phase == wornIn.size()) {
                 throw name.place()
                         .fault(
-                                "\"" + name.text() + "\" is damp but not on at the start of the plan",
-                                "water is followed in what is worn from the start: "
-                                        + String.join(", ", ids(wornFirst)));
+                                "\"" + name.text() + "\" is damp but never on",
+                                "name pieces that are worn in some phase");
             }
-            damp.put(name.text(), share(each));
+            damp.put(name.text(), share(each, phase));
         }
         return damp;
     }
 
-    private double share(Section.Each each) {
+    private double share(Section.Each each, int phase) {
         Value.Text written = each.value();
         double share;
         if (Quantities.isA(written.text(), Dimension.FRACTION)) {
             share = Quantities.parse(written.text(), Dimension.FRACTION);
         } else if (Quantities.isA(written.text(), Dimension.MASS)) {
             share = Quantities.parse(written.text(), Dimension.MASS)
-                    / dryMass(each.name().text());
+                    / dryMass(each.name().text(), phase);
         } else {
             throw written.place()
                     .fault(
@@ -587,14 +587,14 @@ final class PlanReader {
         return share;
     }
 
-    /** Dry cloth and fill of a piece over this person's body at the start of the plan [kg]. */
-    private double dryMass(String id) {
+    /** Dry cloth and fill of a piece over this person's body as a phase wears it [kg]. */
+    private double dryMass(String id, int phase) {
         ModelChoice model = ModelChoice.nominal();
         Body body = Body.of(person, model.body(), model.options());
-        Outfit outfit = java.util.Objects.requireNonNull(dress).outfit(wornFirst, true);
+        Outfit outfit = java.util.Objects.requireNonNull(dress).outfit(wornIn.get(phase), true);
         double mass = 0;
         for (PatchStack stack : Stacks.compile(
-                outfit, phases.get(0).posture(), body.segmentAreas(), model.clothing(), laboratory == null)) {
+                outfit, phases.get(phase).posture(), body.segmentAreas(), model.clothing(), laboratory == null)) {
             for (int k = 0; k < stack.layers(); k++) {
                 mass += stack.layerIds()[k].equals(id) ? stack.area() * stack.dryMass()[k] : 0;
             }

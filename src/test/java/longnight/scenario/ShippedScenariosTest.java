@@ -7,13 +7,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import longnight.assumption.Guess;
 import longnight.clothing.Garment;
 import longnight.clothing.GarmentSpec;
 import longnight.clothing.Outfit;
 import longnight.night.Caution;
+import longnight.night.ModelChoice;
+import longnight.night.NightEngine;
+import longnight.night.NightPlan;
+import longnight.night.NightResult;
+import longnight.night.NumericalSettings;
 import longnight.night.Scenario;
+import longnight.night.WaterReport;
 import longnight.outdoors.OutdoorState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,9 +64,90 @@ class ShippedScenariosTest {
     void nightIsCoveredAndInsideTheModel(Path night) {
         Scenario scenario = ScenarioReader.read(night).scenario();
         assertThat(scenario.limits()).isEmpty();
-        assertThat(scenario.surroundings().firstTime()).isLessThanOrEqualTo(0);
+        assertThat(scenario.surroundings().firstTime())
+                .isLessThanOrEqualTo(scenario.plan().start());
         assertThat(scenario.surroundings().lastTime())
                 .isGreaterThanOrEqualTo(scenario.plan().duration());
+    }
+
+    /** Each runs to its dawn, with its water and its heat accounted for. */
+    @ParameterizedTest
+    @MethodSource("nights")
+    void nightRuns(Path night) {
+        NightResult result = run(ScenarioReader.read(night).scenario());
+        assertThat(result.stopped()).isNaN();
+        assertThat(result.ledger().heatClosure()).isLessThan(1e-9);
+        assertThat(result.water().closure()).isLessThan(1e-9);
+        for (double core : result.trace().core()) {
+            assertThat(core).isBetween(34.0, 39.5);
+        }
+    }
+
+    /** The classroom's first pair: wet, the down parka costs more than the batt parka; dry, it is the other way round. */
+    @Test
+    void wetDownAgainstWetBatt() {
+        Scenario down = night("wet-down");
+        Scenario batt = night("wet-batt");
+        assertThat(mass(down, "down-parka")).isEqualTo(mass(batt, "batt-parka"));
+        NightResult wetDown = run(down);
+        NightResult wetBatt = run(batt);
+        assertThat(liquidAtDusk(wetDown)).isCloseTo(1.0, within(1e-9));
+        assertThat(liquidAtDusk(wetBatt)).isCloseTo(1.0, within(1e-9));
+        assertThat(wetDown.shortfallHeat()).isGreaterThan(wetBatt.shortfallHeat());
+        double dryDown = run(withoutDamp(down)).shortfallHeat();
+        double dryBatt = run(withoutDamp(batt)).shortfallHeat();
+        assertThat(dryDown).isLessThan(dryBatt);
+        assertThat(wetDown.shortfallHeat() - dryDown).isGreaterThan(2 * (wetBatt.shortfallHeat() - dryBatt));
+    }
+
+    /** The second pair: nineteen minutes without the parka cost heat that the night does not give back. */
+    @Test
+    void parkaInMinuteOneAgainstMinuteTwenty() {
+        NightResult early = run(night("parka-minute-1"));
+        NightResult late = run(night("parka-minute-20"));
+        assertThat(late.shortfallHeat()).isGreaterThan(early.shortfallHeat() + 50e3);
+        assertThat(late.ledger().made()).isGreaterThan(early.ledger().made());
+        assertThat(late.fuel().storeAtDawn()).isLessThan(early.fuel().storeAtDawn());
+        assertThat(late.wholeBodyDebt()).isGreaterThan(early.wholeBodyDebt());
+        // The kit is the night's, not that of the first minutes.
+        assertThat(early.kitResistance()).isEqualTo(late.kitResistance()).isGreaterThan(2 * 0.155);
+    }
+
+    /** What the march leaves in the clothes is there at dusk, and costs. */
+    @Test
+    void wetArrivalAgainstDry() {
+        NightResult wet = run(night("arrival-wet"));
+        NightResult dry = run(night("arrival-dry"));
+        assertThat(wet.fuel().sweatBefore()).isGreaterThan(2 * dry.fuel().sweatBefore());
+        assertThat(wet.water().before()).isGreaterThan(0.3);
+        assertThat(dry.water().before()).isLessThan(0.1);
+        assertThat(wet.shortfallHeat()).isGreaterThan(dry.shortfallHeat() + 300e3);
+        assertThat(wet.wholeBodyDebt()).isGreaterThan(dry.wholeBodyDebt());
+    }
+
+    @Test
+    void secondNightCostsMoreThanADryOne() {
+        Scenario damp = night("second-night");
+        assertThat(run(damp).shortfallHeat())
+                .isGreaterThan(run(withoutDamp(damp)).shortfallHeat() + 100e3);
+    }
+
+    /** Six degrees and rain: the water is liquid and comes from outside. The front: what was liquid is ice by morning. */
+    @Test
+    void rainAndFront() {
+        NightResult rain = run(night("wet-ridge-rain"));
+        assertThat(rain.water().fromOutside()).isGreaterThan(0.5);
+        assertThat(rain.water().layers()).allMatch(layer -> layer.iceAtDawn() == 0);
+        assertThat(rain.water().layers()).anyMatch(layer -> layer.id().equals("wool-top"));
+        NightResult front = run(night("sleet-front"));
+        assertThat(front.water().fromOutside()).isGreaterThan(0.5);
+        double ice = 0;
+        double liquid = 0;
+        for (WaterReport.Layer layer : front.water().layers()) {
+            ice += layer.iceAtDawn();
+            liquid += layer.liquidAtDawn();
+        }
+        assertThat(ice).isGreaterThan(3 * liquid);
     }
 
     @ParameterizedTest
@@ -131,6 +219,43 @@ class ShippedScenariosTest {
         assertThat(csv.pieces().get("down-jacket").spec().name()).isEqualTo("light down jacket, \"sewn through\"");
         assertThat(csv.pads().get("sit-pad").pad())
                 .isEqualTo(yaml.pads().get("sit-pad").pad());
+    }
+
+    private static Scenario night(String name) {
+        return ScenarioReader.read(SCENARIOS.resolve(name + ".yaml")).scenario();
+    }
+
+    private static NightResult run(Scenario scenario) {
+        return NightEngine.compile(scenario, ModelChoice.nominal()).run(NumericalSettings.standard());
+    }
+
+    private static Scenario withoutDamp(Scenario scenario) {
+        NightPlan plan = scenario.plan();
+        return scenario.withPlan(new NightPlan(
+                plan.startOfDay(),
+                plan.duration(),
+                plan.clockActive(),
+                plan.imposedHeat(),
+                plan.phases(),
+                plan.intakes(),
+                plan.heats(),
+                Map.of(),
+                plan.fuel()));
+    }
+
+    private static double liquidAtDusk(NightResult result) {
+        return result.water().layers().stream()
+                .mapToDouble(WaterReport.Layer::liquidAtDusk)
+                .sum();
+    }
+
+    private static double mass(Scenario scenario, String id) {
+        return ((Outfit.Kit) scenario.outfit())
+                .pieces().stream()
+                        .map(Garment::spec)
+                        .filter(spec -> spec.id().equals(id))
+                        .mapToDouble(GarmentSpec::mass)
+                        .sum();
     }
 
     private static WardrobeReader.Wardrobe wardrobe(String name) {
