@@ -84,7 +84,7 @@ final class Charts {
     /** Room for the figures beside a time plot, for the names beside bars [px]; share of a bar plot kept for its labels. */
     private static final double AXIS_SPACE = 110;
 
-    private static final double NAME_SPACE = 380;
+    static final double NAME_SPACE = 380;
     private static final double LABEL_SHARE = 0.46;
 
     /** No more points than this along a curve; the trace is much finer than a pixel. */
