@@ -95,6 +95,11 @@ public final class Garments {
         return derive(garment.spec(), parameters).garment();
     }
 
+    /** Whether a water-repellent finish on the piece would count: all but knits, fleece and cotton. */
+    public static boolean takesFinish(Garment garment) {
+        return RainFace.of(fabric(garment.spec()), garment.pieces().get(0).airPermeability()) != RainFace.OPEN;
+    }
+
     static boolean isFilled(GarmentSpec spec) {
         return spec.fill() != null && !(spec.fill() instanceof Fill.None);
     }

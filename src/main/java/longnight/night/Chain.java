@@ -117,8 +117,8 @@ final class Chain {
         loft = list.stream().map(Element::loft).toArray(WetLoft[]::new);
     }
 
-    /** True when water is followed here: real cloth in the air. */
+    /** True when water is followed here: real cloth, in the air or pressed on the ground. */
     boolean breathes() {
-        return !stack.contact() && !stack.prescribed() && stack.water().length > 0 && elements > 0;
+        return !stack.prescribed() && stack.water().length > 0 && elements > 0;
     }
 }

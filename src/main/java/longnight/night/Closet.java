@@ -17,7 +17,12 @@ final class Closet {
         double celsius = Double.NaN;
         /** Dry mass of its cloth and fill [kg]. */
         double dry;
+        /** Rain that its finish has stood while it was outermost [s]. */
+        double rained;
     }
+
+    /** Between garment id, zone and slice in a key. */
+    static final char BREAK = '\0';
 
     private final Map<String, Entry> entries = new LinkedHashMap<>();
 
@@ -29,15 +34,45 @@ final class Closet {
         return entries.computeIfAbsent(key, k -> new Entry());
     }
 
-    boolean has(String key) {
-        return entries.containsKey(key);
+    /** Forgets what a piece holds on a zone, however it was cut. */
+    void clear(String place) {
+        for (int n = slices(place) - 1; n >= 0; n--) {
+            entries.remove(place + BREAK + n);
+        }
+    }
+
+    /** In how many slices a piece was cut on a zone; 0 when it never was worn there. */
+    int slices(String place) {
+        int n = 0;
+        while (entries.containsKey(place + BREAK + n)) {
+            n++;
+        }
+        return n;
+    }
+
+    /** What a piece holds on a zone over all slices; dry mass 0 when it never was worn there. */
+    Entry whole(String place) {
+        Entry sum = new Entry();
+        double warm = 0;
+        int n = slices(place);
+        for (int i = 0; i < n; i++) {
+            Entry e = of(place + BREAK + i);
+            sum.liquid += e.liquid;
+            sum.ice += e.ice;
+            sum.bound += e.bound;
+            sum.dry += e.dry;
+            sum.rained = Math.max(sum.rained, e.rained);
+            warm += e.dry > 0 ? e.dry * e.celsius : 0.0;
+        }
+        sum.celsius = sum.dry > 0 ? warm / sum.dry : Double.NaN;
+        return sum;
     }
 
     /** Liquid, ice and bound of a piece over all zones [kg]. */
     double[] sum(String garment) {
         double[] sum = new double[3];
         entries.forEach((key, entry) -> {
-            if (key.startsWith(garment + '\0')) {
+            if (key.startsWith(garment + BREAK)) {
                 sum[0] += entry.liquid;
                 sum[1] += entry.ice;
                 sum[2] += entry.bound;
@@ -50,7 +85,7 @@ final class Closet {
     double dry(String garment) {
         double sum = 0;
         for (Map.Entry<String, Entry> e : entries.entrySet()) {
-            sum += e.getKey().startsWith(garment + '\0') ? e.getValue().dry : 0.0;
+            sum += e.getKey().startsWith(garment + BREAK) ? e.getValue().dry : 0.0;
         }
         return sum;
     }

@@ -78,6 +78,8 @@ final class Network {
     private static final double FASTEST_WALK = 1.2;
     /** A warming drill stirs air and cloth like walking at this speed [m/s] (engineering estimate, no source). */
     private static final double DRILL_WALK = 0.7;
+
+    private static final double[] NONE = new double[3];
     /** Heat of liquid water [J/(kg K)] (textbook). */
     private static final double WATER_HEAT = 4186;
     /** Snow and rime that cling to the outermost cloth before they fall off [kg/m2] (engineering estimate, no source). */
@@ -191,7 +193,9 @@ final class Network {
     /** Share of the heat made that leaves with the breath [1]. */
     double breathShare;
     /** Water that leaves with the breath per heat made [kg/J]. */
-    double breathWater;
+    private double breathWater;
+    /** Water that went straight to the air, from breath and bare skin [kg]. */
+    double straightTotal;
 
     final OutdoorState around = new OutdoorState();
     final Body.Control control = new Body.Control();
@@ -464,6 +468,11 @@ final class Network {
             if (stack.contact()) {
                 link(p, 1.0);
                 contactFace(p, stack, y);
+                if (water.length[p] > 0) {
+                    // pad and ground let no vapour pass
+                    linkVapour(p, 1.0, 0.0);
+                    water.toAir[p] = 0;
+                }
                 continue;
             }
             double area = stack.area();
@@ -550,15 +559,20 @@ final class Network {
      * Moves water through one interval, with the surroundings as last linearised: what falls, what creeps and drips, what the
      * skin gives, and what vapour does.
      */
-    void moveWater(double duration, double[] y) {
+    void moveWater(double time, double duration, double[] y) {
         Arrays.fill(skinEvaporation, 0.0);
         Arrays.fill(bareEvaporation, 0.0);
         precipitationHeat = 0;
-        if (!wet) {
-            return;
-        }
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
         sweatRate = body.sweat(control, sweat);
         sweatTotal += duration * sweatRate;
+        if (!wet) {
+            // without clothes that take water all sweat dries where it arises
+            for (int s = 0; s < S; s++) {
+                bareEvaporation[s] = Water.LATENT * sweat[s];
+            }
+            return;
+        }
         boolean falls = around.precipitation > 0;
         double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
         double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
@@ -568,27 +582,28 @@ final class Network {
             int s = segmentOf[p];
             double area = stacks[p].area();
             double share = area / segmentArea[s];
-            if (stacks[p].contact() && wet && chains[p].elements > 0 && !stacks[p].prescribed()) {
-                soakSeat(p, duration, y);
-                continue;
-            }
+            boolean pressed = stacks[p].contact();
             if (water.length[p] == 0) {
-                if (stacks[p].layers() == 0 && !stacks[p].contact()) {
+                if (!pressed) {
                     // bare skin gives off what sweat it can, at most as a wet surface would
-                    double most =
-                            (1.0 - SkinVapour.INSENSIBLE_WETTEDNESS) / SkinVapour.INSENSIBLE_WETTEDNESS * vapour[s];
-                    bareEvaporation[s] += Math.min(Water.LATENT * sweat[s] * share, Math.max(0.0, most * share));
+                    double most = (1.0 - SkinVapour.INSENSIBLE_WETTEDNESS)
+                            * patchVapour[p]
+                            * (SkinVapour.saturation(y[SKIN + s]) - around.vapourPressure);
+                    bareEvaporation[s] += Math.min(Water.LATENT * sweat[s] * share, Math.max(0.0, most));
                 }
                 continue;
             }
             water.clearSource(p);
-            if (falls || rime > 0) {
+            if (pressed) {
+                soakSeat(p, duration, y);
+            } else if (falls || rime > 0) {
                 fall(p, duration, y, snowShare, wetBulb, falls, rime);
             }
             if (water.hasLiquid(p)) {
                 water.creep(p, duration, chains[p].hold, area, wickingFactor, dripTime);
             }
             double skin = y[SKIN + s];
+            int next = pressed ? node(p, chains[p].elements) : face[p];
             water.advance(
                     p,
                     duration,
@@ -598,8 +613,8 @@ final class Network {
                     around.vapourPressure,
                     sweat[s] * share,
                     inner,
-                    outer,
-                    outerCelsius,
+                    pressed ? inner[next] : outer[next],
+                    pressed ? y[next] : outerCelsius[next],
                     capacity);
             skinEvaporation[s] += Water.LATENT * water.fromSkin[p];
         }
@@ -616,6 +631,7 @@ final class Network {
         double growth = stack.areaGrowth() * catching * apart[s];
         double rain = 0;
         double frozen = 0;
+        double finish = 0;
         if (falls) {
             double rate = around.precipitation;
             double liquidDriving = Precipitation.driving((1 - snowShare) * rate, 0.0, wetBulb, wind);
@@ -624,7 +640,10 @@ final class Network {
             frozen = growth
                     * Precipitation.caught(posture, SEGMENTS[s], snowShare * rate, solidDriving)
                     * Precipitation.sticking(wetBulb, wind, surface, drySnowSticks);
-            rained[p] += duration * FaceWetting.tiring((1 - snowShare) * rate);
+            // the finish of the middle of the interval stands for all of it
+            double tired = duration * FaceWetting.tiring((1 - snowShare) * rate);
+            finish = FaceWetting.repelled(outermost.repels(), rained[p] + 0.5 * tired, finishHalfTime);
+            rained[p] += tired;
         }
         if (rime > 0) {
             double efficiency =
@@ -643,7 +662,7 @@ final class Network {
             water.outsideTotal += m;
             inside += Water.FUSION * m;
         }
-        double arriving = rain * duration * (1.0 - FaceWetting.repelled(outermost.repels(), rained[p], finishHalfTime));
+        double arriving = rain * duration * (1.0 - finish);
         for (int k = top; k >= 0 && arriving > 0; k--) {
             int i = node(p, k);
             double hold = chains[p].hold[k];
@@ -703,13 +722,16 @@ final class Network {
 
     // ---------------------------------------------------------------- rates
 
+    private double clock(double time) {
+        return plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
+    }
+
     /**
      * Heat gained by every node [W] and the rates of the slow states [1/s, K/s]; leaves what the controllers decided in
      * {@link #control}.
      */
     void rates(double time, double[] y, double[] rate) {
-        double clock = plan.clockActive() ? plan.startOfDay() + time : Double.NaN;
-        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock, circumstances, control);
+        body.control(y, y[sleep], y[sleep + 1], y[sleep + 2], clock(time), circumstances, control);
         body.innerRates(y, control, rate);
         rate[CHEST_CORE] -= breathShare * control.made;
         rate[CHEST_SKIN] += brought;
@@ -764,6 +786,7 @@ final class Network {
         double air = 0;
         double radiation = 0;
         double evaporation = 0;
+        double fromBare = 0;
         double ground = 0;
         for (int s = 0; s < S; s++) {
             double t = integral[SKIN + s];
@@ -772,8 +795,9 @@ final class Network {
             double asVapour = vapour[s] * duration + vapourSlope[s] * (t - vapourAt[s] * duration);
             air += toAir;
             radiation += toSurroundings;
-            evaporation += asVapour;
-            evaporation += bareEvaporation[s] * duration;
+            double bare = asVapour + bareEvaporation[s] * duration;
+            evaporation += bare;
+            fromBare += bare;
             books.part[s] += toAir + toSurroundings + asVapour + (skinEvaporation[s] + bareEvaporation[s]) * duration;
         }
         for (int p = 0; p < patches; p++) {
@@ -783,18 +807,19 @@ final class Network {
             int first = levelStart[0] + p;
             books.part[segmentOf[p]] += inner[first] * (integral[SKIN + segmentOf[p]] - integral[first]);
             int i = face[p];
+            evaporation += Water.LATENT * water.toOutside[p] * duration;
             if (stacks[p].contact()) {
                 int cell = levelStart[chainLength[p] - GROUND_CELLS] + p;
                 ground += outer[i] * (integral[i] - outerCelsius[i] * duration)
                         + inner[cell] * (integral[i] - integral[cell]);
             } else {
-                evaporation += Water.LATENT * water.toOutside[p] * duration;
                 air += outer[i] * airShare[p] * (integral[i] - around.airCelsius * duration);
                 radiation += outer[i] * (1.0 - airShare[p]) * (integral[i] - around.radiantCelsius * duration);
             }
         }
         books.way[Way.AIR.ordinal()] += air;
         books.way[Way.RADIATION.ordinal()] += radiation;
+        straightTotal += breathWater * made + fromBare / Water.LATENT;
         books.way[Way.EVAPORATION.ordinal()] += evaporation;
         books.way[Way.GROUND.ordinal()] += ground;
     }
@@ -875,24 +900,25 @@ final class Network {
 
     /** Writes what the cloth holds and how warm it is into a closet. */
     void putInto(Closet closet, double[] y) {
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                closet.clear(place(p, k));
+            }
+        }
         Map<String, double[]> warmth = new HashMap<>();
         for (int p = 0; p < patches; p++) {
-            Chain c = chains[p];
-            for (int k = 0; k < c.elements; k++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                int i = node(p, k);
                 String key = key(p, k);
                 Closet.Entry entry = closet.of(key);
-                int i = node(p, k);
-                double[] w = warmth.computeIfAbsent(key, x -> {
-                    entry.liquid = 0;
-                    entry.ice = 0;
-                    entry.bound = 0;
-                    entry.dry = 0;
-                    return new double[2];
-                });
                 entry.liquid += water.liquid[i];
                 entry.ice += water.ice[i];
                 entry.bound += water.bound[i];
                 entry.dry += water.mass[i];
+                if (k == chains[p].elements - 1) {
+                    entry.rained = rained[p];
+                }
+                double[] w = warmth.computeIfAbsent(key, x -> new double[2]);
                 w[0] += capacity[i] * y[i];
                 w[1] += capacity[i];
                 entry.celsius = w[0] / w[1];
@@ -906,32 +932,123 @@ final class Network {
      */
     double[] continueFrom(Network before, double[] last, Closet closet) {
         double[] y = start();
-        System.arraycopy(last, 0, y, 0, Body.NODES);
         System.arraycopy(last, before.sleep, y, sleep, 3);
+        if (hasShapeOf(before)) {
+            System.arraycopy(last, 0, y, 0, nodes);
+            System.arraycopy(before.water.liquid, 0, water.liquid, 0, nodes);
+            System.arraycopy(before.water.ice, 0, water.ice, 0, nodes);
+            System.arraycopy(before.water.bound, 0, water.bound, 0, nodes);
+            System.arraycopy(before.rained, 0, rained, 0, patches);
+            return y;
+        }
+        System.arraycopy(last, 0, y, 0, Body.NODES);
         Map<String, Double> dry = new HashMap<>();
+        Map<String, Integer> slices = new HashMap<>();
         for (int p = 0; p < patches; p++) {
             for (int k = 0; k < chains[p].elements; k++) {
                 dry.merge(key(p, k), water.mass[node(p, k)], Double::sum);
+                slices.merge(place(p, k), slice(p, k) + 1, Math::max);
             }
         }
         for (int p = 0; p < patches; p++) {
             for (int k = 0; k < chains[p].elements; k++) {
-                String key = key(p, k);
                 int i = node(p, k);
-                boolean known = closet.has(key);
-                y[i] = known && !Double.isNaN(closet.of(key).celsius) ? closet.of(key).celsius : around.airCelsius;
-                double whole = dry.getOrDefault(key, 0.0);
-                if (!known) {
-                    entered += water.bound[i];
-                } else if (whole > 0) {
-                    double share = water.mass[i] / whole;
-                    water.liquid[i] = share * closet.of(key).liquid;
-                    water.ice[i] = share * closet.of(key).ice;
-                    water.bound[i] = share * closet.of(key).bound;
+                // slice by slice where the piece is cut alike, else spread over it by dry mass
+                Closet.Entry entry = closet.slices(place(p, k)) == slices.getOrDefault(place(p, k), 0)
+                        ? closet.of(key(p, k))
+                        : closet.whole(place(p, k));
+                y[i] = Double.isNaN(entry.celsius) ? around.airCelsius : entry.celsius;
+                if (entry.dry <= 0) {
+                    water.liquid[i] +=
+                            water.mass[i] * plan.damp().getOrDefault(stacks[p].layerIds()[chains[p].layer[k]], 0.0);
+                    entered += water.liquid[i] + water.bound[i];
+                } else {
+                    double share = water.mass[i] / entry.dry;
+                    water.liquid[i] = share * entry.liquid;
+                    water.ice[i] = share * entry.ice;
+                    water.bound[i] = share * entry.bound;
+                }
+                if (k == chains[p].elements - 1) {
+                    rained[p] = entry.rained;
                 }
             }
         }
+        rescale(closet);
+        if (posture == before.posture) {
+            keepSeat(before, last, y);
+        }
         return y;
+    }
+
+    /** Who does not get up keeps pad and ground as warm as they were. */
+    private void keepSeat(Network before, double[] last, double[] y) {
+        boolean[] taken = new boolean[before.patches];
+        for (int p = 0; p < patches; p++) {
+            for (int q = 0; stacks[p].contact() && q < before.patches; q++) {
+                PatchStack a = stacks[p];
+                PatchStack b = before.stacks[q];
+                int under = chainLength[p] - chains[p].elements;
+                if (!taken[q]
+                        && b.contact()
+                        && a.zone() == b.zone()
+                        && Math.abs(a.area() - b.area()) < 1e-9
+                        && under == before.chainLength[q] - before.chains[q].elements) {
+                    taken[q] = true;
+                    for (int k = 0; k < under; k++) {
+                        y[node(p, chains[p].elements + k)] = last[before.node(q, before.chains[q].elements + k)];
+                    }
+                    break;
+                }
+            }
+        }
+    }
+
+    /** Dry mass per zone differs a little between postures; what a piece holds must not. */
+    private void rescale(Closet closet) {
+        Map<String, double[]> sums = new HashMap<>();
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                int i = node(p, k);
+                double[] sum = sums.computeIfAbsent(place(p, k), x -> new double[3]);
+                sum[0] += water.liquid[i];
+                sum[1] += water.ice[i];
+                sum[2] += water.bound[i];
+            }
+        }
+        for (int p = 0; p < patches; p++) {
+            for (int k = 0; k < chains[p].elements; k++) {
+                Closet.Entry entry = closet.whole(place(p, k));
+                if (entry.dry <= 0) {
+                    continue;
+                }
+                int i = node(p, k);
+                double[] sum = sums.getOrDefault(place(p, k), NONE);
+                water.liquid[i] *= sum[0] > 0 ? entry.liquid / sum[0] : 0.0;
+                water.ice[i] *= sum[1] > 0 ? entry.ice / sum[1] : 0.0;
+                water.bound[i] *= sum[2] > 0 ? entry.bound / sum[2] : 0.0;
+            }
+        }
+    }
+
+    private boolean hasShapeOf(Network other) {
+        if (patches != other.patches || nodes != other.nodes) {
+            return false;
+        }
+        for (int p = 0; p < patches; p++) {
+            if (chainLength[p] != other.chainLength[p]
+                    || chains[p].elements != other.chains[p].elements
+                    || stacks[p].contact() != other.stacks[p].contact()
+                    || stacks[p].zone() != other.stacks[p].zone()
+                    || stacks[p].area() != other.stacks[p].area()) {
+                return false;
+            }
+            for (int k = 0; k < chains[p].elements; k++) {
+                if (!key(p, k).equals(other.key(p, k)) || own[node(p, k)] != other.own[other.node(p, k)]) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** Liquid and ice in each piece worn [kg]; empty when water is not followed. */
@@ -968,8 +1085,21 @@ final class Network {
         }
     }
 
+    /** Piece and zone of an element, and which slice of the piece it is. */
     private String key(int p, int k) {
-        return stacks[p].layerIds()[chains[p].layer[k]] + '\0' + stacks[p].zone();
+        return place(p, k) + Closet.BREAK + slice(p, k);
+    }
+
+    private String place(int p, int k) {
+        return stacks[p].layerIds()[chains[p].layer[k]] + Closet.BREAK + stacks[p].zone();
+    }
+
+    private int slice(int p, int k) {
+        int slice = 0;
+        while (k - slice > 0 && chains[p].layer[k - slice - 1] == chains[p].layer[k]) {
+            slice++;
+        }
+        return slice;
     }
 
     /** Heat stored in clothing, its water and the pad, from 0 degC and liquid [J]. */

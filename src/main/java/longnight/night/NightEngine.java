@@ -275,7 +275,7 @@ public final class NightEngine {
                 runner.storeAtDusk,
                 runner.store / body.fuel().full(),
                 runner.lowestPeak,
-                flows[0] + runner.breathWater,
+                flows[0] + flows[4],
                 runner.sweatBefore);
     }
 

@@ -1,5 +1,6 @@
 package longnight.night;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import longnight.figure.Posture;
@@ -28,6 +29,8 @@ public record NightPlan(
         List<HeatBrought> heats,
         Map<String, Double> damp,
         double fuel) {
+
+    private static final double HOUR = 3600;
 
     public NightPlan {
         double at = phases.get(0).from();
@@ -67,6 +70,27 @@ public record NightPlan(
                 List.of(),
                 Map.of(),
                 1);
+    }
+
+    /**
+     * The phases with every warming drill played out: so many minutes at the start of each hour, wide awake, then rest. Phases
+     * without a drill come back as they are.
+     */
+    List<Phase> stretches() {
+        List<Phase> out = new ArrayList<>();
+        for (Phase phase : phases) {
+            if (phase.drillShare() <= 0 || phase.drillShare() >= 1) {
+                out.add(phase);
+                continue;
+            }
+            for (double from = phase.from(); from < phase.to() - 1e-6; from += HOUR) {
+                double to = Math.min(phase.to(), from + HOUR);
+                double turn = from + phase.drillShare() * (to - from);
+                out.add(phase.part(from, turn, 1));
+                out.add(phase.part(turn, to, 0));
+            }
+        }
+        return out;
     }
 
     /** The phase that begins at dusk. */

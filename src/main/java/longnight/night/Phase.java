@@ -40,6 +40,23 @@ public record Phase(
         }
     }
 
+    /** A part of it with a drill all the time or not at all; nobody sleeps in a drill. */
+    Phase part(double begin, double end, double drill) {
+        return new Phase(
+                name,
+                begin,
+                end,
+                posture,
+                sleepAllowed && drill <= 0,
+                march,
+                drill,
+                drillHeat,
+                outfit,
+                huddle,
+                windShare,
+                underRoof);
+    }
+
     /** The same without its warming drill. */
     Phase withoutDrill() {
         return new Phase(

@@ -23,10 +23,13 @@ final class Runner {
     private static final double TINY = 1e-6;
     private static final int PELVIS_CORE = Body.CORE + BodySegment.PELVIS.ordinal();
     private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
-    /** A wrapped bottle at the trunk: to the skin, and through the clothes outside it [W/K] (engineering estimates). */
+    /**
+     * A wrapped bottle at the trunk to the skin [W/K] (engineering estimate). What leaves through the clothes over it is
+     * already counted as that skin's loss.
+     */
     private static final double BOTTLE_TO_SKIN = 1.0;
 
-    private static final double BOTTLE_OUTSIDE = 0.15;
+    private static final double BOTTLE_OUTSIDE = 0.0;
 
     /** Sweat from which a walker counts as sweating, 50 g/h [kg/s] (engineering estimate, no source). */
     private static final double SWEATING = 0.05 / 3600;
@@ -62,12 +65,11 @@ final class Runner {
     double storeAtDusk;
     double lowestPeak = 1;
     double sweatBefore;
-    /** Water of all phases of the night [kg]: from the skin, from outside, to the air, drained. */
-    final double[] flows = new double[4];
+    /** Water of all phases of the night [kg]: from the skin, from outside, to the air, drained, straight from breath and bare skin. */
+    final double[] flows = new double[5];
 
     double heldAtDusk;
     double heldAtStart;
-    double breathWater;
     /** Answers about the last march [s], NaN while unknown. */
     double sweatingAfter = Double.NaN;
 
@@ -78,7 +80,8 @@ final class Runner {
     /** Water bound in pieces that came out of the pack during the night [kg]. */
     double entered;
 
-    private double bottleCelsius;
+    /** Temperature of each bottle [degC], NaN before it is there. */
+    private final double[] bottleCelsius;
 
     Runner(
             Body body,
@@ -92,8 +95,10 @@ final class Runner {
         this.choice = choice;
         this.settings = settings;
         neutral = body.neutralState();
+        bottleCelsius = new double[plan.heats().size()];
+        Arrays.fill(bottleCelsius, Double.NaN);
         store = plan.fuel() * body.fuel().full();
-        net = networks.apply(plan.phases().get(0));
+        net = networks.apply(plan.stretches().get(0));
         state = net.start();
         plan.damp().forEach(net::dampen);
         diary = new Diary(net, plan, state);
@@ -107,8 +112,9 @@ final class Runner {
     void run() {
         boolean first = true;
         heldAtStart = net.water.held();
-        for (Phase phase : plan.phases()) {
+        for (Phase phase : plan.stretches()) {
             if (!first) {
+                closet.cool();
                 net.putInto(closet, state);
                 Network next = networks.apply(phase);
                 state = next.continueFrom(net, state, closet);
@@ -133,7 +139,6 @@ final class Runner {
         books = new Network.Books();
         stretches.clear();
         Arrays.fill(flows, 0);
-        breathWater = 0;
         sweatBefore = net.sweatTotal + sweatBefore;
         net.putInto(closet, state);
         closet.entries().forEach((key, entry) -> {
@@ -163,7 +168,6 @@ final class Runner {
             double made = books.made;
             integrator.advance(from, to, course.stepsAfter(i));
             burn(from, to, (books.made - made) / (to - from));
-            breathWater += net.breathWater * (books.made - made);
             endTime = to;
             watch(phase, to);
             boolean below = body.coreMean(state) < LOWEST_CORE;
@@ -180,6 +184,7 @@ final class Runner {
         flows[1] += net.water.outsideTotal;
         flows[2] += net.water.airTotal;
         flows[3] += net.water.dripTotal;
+        flows[4] += net.straightTotal;
         if (!ofNight) {
             sweatBefore += net.sweatTotal;
         }
@@ -232,19 +237,20 @@ final class Runner {
         net.circumstances.peakFactor = body.fuel().peakFactor(store);
         lowestPeak = Math.min(lowestPeak, net.circumstances.peakFactor);
         double brought = 0;
-        for (HeatBrought warm : plan.heats()) {
+        for (int w = 0; w < bottleCelsius.length; w++) {
+            HeatBrought warm = plan.heats().get(w);
             if (to <= warm.time() + TINY) {
                 continue;
             }
             if (warm.bottle() > 0) {
-                if (Math.abs(warm.time() - from) < TINY || warm.time() < from && bottleCelsius == 0) {
-                    bottleCelsius = warm.celsius();
+                if (Double.isNaN(bottleCelsius[w])) {
+                    bottleCelsius[w] = warm.celsius();
                 }
                 HotBottle bottle = new HotBottle(warm.bottle(), BOTTLE_TO_SKIN, BOTTLE_OUTSIDE);
                 double skin = state[CHEST_SKIN];
                 net.look(from);
-                brought += bottle.given(bottleCelsius, skin, net.around.airCelsius, to - from) / (to - from);
-                bottleCelsius = bottle.after(bottleCelsius, skin, net.around.airCelsius, to - from);
+                brought += bottle.given(bottleCelsius[w], skin, net.around.airCelsius, to - from) / (to - from);
+                bottleCelsius[w] = bottle.after(bottleCelsius[w], skin, net.around.airCelsius, to - from);
             } else {
                 double end = Math.min(to, warm.time() + warm.duration());
                 double begin = Math.max(from, warm.time());
@@ -273,7 +279,7 @@ final class Runner {
         public void advance(double from, double to, int steps) {
             double h = (to - from) / steps;
             net.relinearise(0.5 * (from + to), state);
-            net.moveWater(to - from, state);
+            net.moveWater(from, to - from, state);
             step.prepare(h);
             step.clear();
             for (int i = 0; i < steps; i++) {

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * Water in the cloth of one network: bound, liquid and ice at every cloth node, vapour that moves between them, condenses,
  * freezes, melts and dries.
  *
- * <p>Once per interval the chain over each patch is solved for vapour pressures and end temperatures together (Newton, three
- * node states: dry, wet, running out), with the heat that the nodes store and the skin as it is. What comes out, water moved
+ * <p>Once per interval the chain over each patch is solved for vapour pressures and end temperatures together (Newton; a
+ * node holds water at the end and is saturated, or gives up all it has), with the heat that the nodes store and the skin as it is. What comes out, water moved
  * and heat set free, is then held constant while the heat steps run through the interval, so that every joule and every gram
  * is booked once. Store changes are exact: what a chain gains is what enters from the skin and from outside less what leaves.
  *
@@ -35,15 +35,19 @@ final class Water {
     private static final double MELTING = 60.0;
     private static final double NOTHING = 1e-12;
     private static final int PASSES = 40;
+    /** Passes that take the whole Newton step; later ones take half of it. */
+    private static final int UNDAMPED = 12;
+    /** A pass that moves no temperature by more than this [K], and no pressure by more than that over {@link #PASCAL}. */
     private static final double SETTLED = 1e-3;
+
+    private static final double PASCAL = 1e-2;
+    /** Latent heat over gas constant of vapour [K], for slopes of saturation in Newton's method. */
+    private static final double CLAPEYRON_WATER = 5380;
+
+    private static final double CLAPEYRON_ICE = 6140;
     private static final double KELVIN = 273.15;
 
-    private enum State {
-        DRY,
-        WET,
-        RUNNING_OUT
-    }
-
+    static long CALLS, TOTAL, FAILS; // DEBUG
     final int patches;
     final int[] length;
     final int[] levelStart;
@@ -82,13 +86,17 @@ final class Water {
     private final double[] slope = new double[64];
     private final double[] deposit = new double[64];
     private final double[] binding = new double[64];
-    private final double[] bindingSlope = new double[64];
     private final double[] melted = new double[64];
-    private final boolean[] meltFixed = new boolean[64];
-    private final double[] diagonal = new double[64];
-    private final double[] upper = new double[64];
-    private final double[] right = new double[64];
-    private final State[] state = new State[64];
+    private final double[] meltedSlope = new double[64];
+    private final double[] bindingByPressure = new double[64];
+    private final double[] bindingByTemperature = new double[64];
+    private final double[] stepT = new double[64];
+    private final double[] stepP = new double[64];
+    private final double[] carryTT = new double[64];
+    private final double[] carryTP = new double[64];
+    private final double[] carryPT = new double[64];
+    private final double[] carryPP = new double[64];
+    private final boolean[] wet = new boolean[64];
     private final double[] pressure;
 
     Water(int patches, int[] length, int[] levelStart, int nodes, double[] area) {
@@ -170,8 +178,8 @@ final class Water {
      * @param sweat        liquid sweat under the patch [kg/s]: it evaporates from the skin as far as vapour gets away, the rest
      *     goes into the innermost cloth
      * @param inner        heat conductance towards the next inner node [W/K]
-     * @param outer        heat conductance to the environment [W/K]
-     * @param outerCelsius its temperature [degC]
+     * @param beyond       heat conductance from the last element to what lies outside it: the environment, pad or ground [W/K]
+     * @param beyondCelsius temperature of that [degC]
      * @param capacity     heat capacity [J/K]
      */
     void advance(
@@ -183,56 +191,61 @@ final class Water {
             double airPressure,
             double sweat,
             double[] inner,
-            double[] outer,
-            double[] outerCelsius,
+            double beyond,
+            double beyondCelsius,
             double[] capacity) {
         int n = length[patch];
-        skinIsWet = false;
-        sweatHere = sweat;
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
             t[k] = y[i];
             p[k] = pressure[i];
-            boolean wet = liquid[i] + ice[i] > NOTHING;
-            state[k] = wet ? State.WET : State.DRY;
-            meltFixed[k] = false;
-            melted[k] = 0;
+            wet[k] = store(i) > NOTHING;
         }
+        CALLS++;
         for (int pass = 0; pass < PASSES; pass++) {
-            boolean changed = solveVapour(patch, n, dt, skinPressure, airPressure);
-            double moved = solveHeat(patch, n, dt, y, skin, inner, outer, outerCelsius, capacity);
-            if (!changed && moved < SETTLED) {
+            TOTAL++;
+            if (pass == PASSES - 1) FAILS++;
+            boolean changed = newton(
+                    patch,
+                    n,
+                    dt,
+                    y,
+                    skin,
+                    skinPressure,
+                    airPressure,
+                    sweat,
+                    inner,
+                    beyond,
+                    beyondCelsius,
+                    capacity,
+                    pass);
+            if (!changed) {
                 break;
             }
         }
-        double gradient = skinPressure - p[0];
-        double dry = inward[levelStart[0] + patch] * gradient;
-        double into = sweat > 0
-                ? dry + Math.min(sweat, Math.max(0.0, (wetSkin[patch] - inward[levelStart[0] + patch]) * gradient))
-                : dry;
-        double drip = Math.max(0.0, sweat - (into - dry)) * dt;
+        evaluate(patch, n, dt, y, skinPressure, airPressure, sweat);
+        double into = fromSkin(patch, skinPressure - p[0], sweat);
+        double evaporated = into - inward[levelStart[0] + patch] * (skinPressure - p[0]);
+        double drip = Math.max(0.0, sweat - evaporated) * dt;
         liquid[levelStart[0] + patch] += drip;
         skinTotal += drip;
         double kept = 0;
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
             boolean frozen = isIce(i, y[i]);
-            double store = frozen ? ice[i] : liquid[i];
-            double amount = Math.max(deposit[k] * dt, -store);
+            double amount = Math.max(deposit[k] * dt, -store(i));
+            // what the one phase has not is taken from the other
+            double asIce = frozen ? Math.max(amount, -ice[i]) : Math.min(0.0, amount + liquid[i]);
+            ice[i] += asIce;
+            liquid[i] += amount - asIce;
             double bind = Math.max(binding[k] * dt, -bound[i]);
-            if (frozen) {
-                ice[i] = store + amount;
-            } else {
-                liquid[i] = store + amount;
-            }
             bound[i] += bind;
             double melt = Math.min(ice[i], Math.max(-liquid[i], melted[k] * dt));
             ice[i] -= melt;
             liquid[i] += melt;
             pressure[i] = p[k];
             kept += amount + bind;
-            source[i] += (LATENT * (amount + bind) + (frozen ? FUSION * amount : 0.0) + SORPTION * bind - FUSION * melt)
-                    / dt;
+            source[i] += (LATENT * (amount + bind) + FUSION * asIce + SORPTION * bind - FUSION * melt) / dt;
         }
         fromSkin[patch] = into;
         toOutside[patch] = into - kept / dt;
@@ -245,101 +258,173 @@ final class Water {
         return celsius < 0 ? liquid[i] <= NOTHING || ice[i] > NOTHING : ice[i] > NOTHING && liquid[i] <= NOTHING;
     }
 
-    private boolean solveVapour(int patch, int n, double dt, double skinPressure, double airPressure) {
+    /** Vapour from the skin into the innermost element at a pressure difference, sweat that dries included [kg/s]. */
+    private double fromSkin(int patch, double gradient, double sweat) {
+        double dry = inward[levelStart[0] + patch];
+        return dry * gradient + Math.min(sweat, Math.max(0.0, (wetSkin[patch] - dry) * gradient));
+    }
+
+    private double fromSkinSlope(int patch, double gradient, double sweat) {
+        double dry = inward[levelStart[0] + patch];
+        double more = (wetSkin[patch] - dry) * gradient;
+        return more > 0 && more < sweat ? wetSkin[patch] : dry;
+    }
+
+    /** Saturation, binding and melting with their slopes at the temperatures and pressures as they stand. */
+    private void laws(int patch, int n, double dt) {
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
             double kelvin = t[k] + KELVIN;
             saturation[k] = SaturationVapour.stable(kelvin);
-            slope[k] = SaturationVapour.stable(kelvin + 0.01) / 0.01 - saturation[k] / 0.01;
-            double rate = mass[i] / (bindingTime[i] + dt);
-            double humidity = Math.min(1.0, Math.max(0.0, p[k] / saturation[k]));
-            double here = regain(i, humidity);
-            if (rate > 0 && here > 0) {
-                double near = humidity > 0.5 ? humidity - 0.01 : humidity + 0.01;
-                binding[k] = here * rate - bound[i] / (bindingTime[i] + dt);
-                bindingSlope[k] = (regain(i, near) - here) / (near - humidity) * rate / saturation[k];
-            } else {
-                binding[k] = 0;
-                bindingSlope[k] = 0;
+            slope[k] = saturation[k] * (t[k] < 0 ? CLAPEYRON_ICE : CLAPEYRON_WATER) / (kelvin * kelvin);
+            binding[k] = 0;
+            bindingByPressure[k] = 0;
+            bindingByTemperature[k] = 0;
+            if (mass[i] > 0 && kind[i] != null) {
+                double rate = 1.0 / (bindingTime[i] + dt);
+                double humidity = Math.min(1.0, Math.max(0.0, p[k] / saturation[k]));
+                double here = regain(i, humidity);
+                binding[k] = rate * (mass[i] * here - bound[i]);
+                if (p[k] < saturation[k]) {
+                    double near = humidity > 0.5 ? humidity - 0.01 : humidity + 0.01;
+                    double steep = rate * mass[i] * (regain(i, near) - here) / (near - humidity) / saturation[k];
+                    bindingByPressure[k] = steep;
+                    bindingByTemperature[k] = -steep * humidity * slope[k];
+                }
             }
+            double rate = MELTING * area[patch] * t[k] / FUSION;
+            double most = ice[i] / dt;
+            double least = -liquid[i] / dt;
+            melted[k] = Math.min(most, Math.max(least, rate));
+            meltedSlope[k] = rate < most && rate > least ? MELTING * area[patch] / FUSION : 0.0;
         }
+    }
+
+    /** Net inflow of vapour of a node [kg/s]. */
+    private double inflow(int patch, int n, int k, double skinPressure, double airPressure, double sweat) {
+        double in = k == 0
+                ? fromSkin(patch, skinPressure - p[0], sweat)
+                : inward[levelStart[k] + patch] * (p[k - 1] - p[k]);
+        double out =
+                k + 1 < n ? inward[levelStart[k + 1] + patch] * (p[k] - p[k + 1]) : toAir[patch] * (p[k] - airPressure);
+        return in - out;
+    }
+
+    /** What each node keeps, with everything as it stands. */
+    private void evaluate(
+            int patch, int n, double dt, double[] y, double skinPressure, double airPressure, double sweat) {
+        laws(patch, n, dt);
         for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
-            double in = k == 0 && skinIsWet ? wetSkin[patch] : inward[i];
-            double out = k + 1 < n ? inward[levelStart[k + 1] + patch] : toAir[patch];
-            double below = k == 0 ? skinPressure : 0.0;
-            if (state[k] == State.WET) {
-                diagonal[k] = 1.0;
-                upper[k] = 0.0;
-                right[k] = saturation[k];
-            } else {
-                double release = state[k] == State.RUNNING_OUT ? store(i) / dt : 0.0;
-                diagonal[k] = in + out + bindingSlope[k];
-                upper[k] = -out;
-                right[k] = release
-                        - binding[k]
-                        + bindingSlope[k] * p[k]
-                        + in * below
-                        + (k == 0 && !skinIsWet ? sweatHere : 0.0);
-                if (k == n - 1) {
-                    upper[k] = 0.0;
-                    right[k] += out * airPressure;
-                }
-                if (k > 0) {
-                    double factor = -in / diagonal[k - 1];
-                    diagonal[k] -= factor * upper[k - 1];
-                    right[k] -= factor * right[k - 1];
-                }
-            }
+            deposit[k] = wet[k] ? inflow(patch, n, k, skinPressure, airPressure, sweat) - binding[k] : -store(i) / dt;
         }
+    }
+
+    /**
+     * One Newton pass over temperatures and pressures of a patch together: the two rows of every node make a chain of two by
+     * two blocks. A node either holds water at its end and is saturated, or gives up all it has.
+     *
+     * @return whether anything still moved
+     */
+    private boolean newton(
+            int patch,
+            int n,
+            double dt,
+            double[] y,
+            double skin,
+            double skinPressure,
+            double airPressure,
+            double sweat,
+            double[] inner,
+            double beyond,
+            double beyondCelsius,
+            double[] capacity,
+            int pass) {
+        laws(patch, n, dt);
+        for (int k = 0; k < n; k++) {
+            int i = levelStart[k] + patch;
+            boolean last = k + 1 == n;
+            double heatIn = inner[i];
+            double heatOut = last ? beyond : inner[levelStart[k + 1] + patch];
+            double vapourIn = k == 0 ? fromSkinSlope(patch, skinPressure - p[0], sweat) : inward[i];
+            double vapourOut = last ? toAir[patch] : inward[levelStart[k + 1] + patch];
+            double net = inflow(patch, n, k, skinPressure, airPressure, sweat);
+            double latent = LATENT + (isIce(i, y[i]) ? FUSION : 0.0);
+            double set = wet[k]
+                    ? latent * net + (LATENT + SORPTION - latent) * binding[k]
+                    : (LATENT + SORPTION) * binding[k] - latent * store(i) / dt;
+            double bound = LATENT + SORPTION - (wet[k] ? latent : 0.0);
+            double heat = capacity[i] / dt * (y[i] - t[k])
+                    + heatIn * ((k == 0 ? skin : t[k - 1]) - t[k])
+                    - heatOut * (t[k] - (last ? beyondCelsius : t[k + 1]))
+                    + set
+                    - FUSION * melted[k];
+            double a = capacity[i] / dt + heatIn + heatOut - bound * bindingByTemperature[k] + FUSION * meltedSlope[k];
+            double b = (wet[k] ? latent * (vapourIn + vapourOut) : 0.0) - bound * bindingByPressure[k];
+            double c;
+            double d;
+            double vapour;
+            if (wet[k]) {
+                c = -slope[k];
+                d = 1.0;
+                vapour = saturation[k] - p[k];
+            } else {
+                c = bindingByTemperature[k];
+                d = vapourIn + vapourOut + bindingByPressure[k];
+                vapour = net - binding[k] + store(i) / dt;
+            }
+            if (k > 0) {
+                // off-diagonal block to the node inside: heat by temperature, heat by pressure, vapour by pressure
+                double low = -heatIn;
+                double lowVapour = wet[k] ? -latent * vapourIn : 0.0;
+                double cross = wet[k] ? 0.0 : -vapourIn;
+                heat -= low * stepT[k - 1] + lowVapour * stepP[k - 1];
+                vapour -= cross * stepP[k - 1];
+                a -= low * carryTT[k - 1] + lowVapour * carryPT[k - 1];
+                b -= low * carryTP[k - 1] + lowVapour * carryPP[k - 1];
+                c -= cross * carryPT[k - 1];
+                d -= cross * carryPP[k - 1];
+            }
+            double determinant = 1.0 / (a * d - b * c);
+            double up = last ? 0.0 : -heatOut;
+            double upVapour = last || !wet[k] ? 0.0 : -latent * vapourOut;
+            double upCross = last || wet[k] ? 0.0 : -vapourOut;
+            carryTT[k] = determinant * d * up;
+            carryTP[k] = determinant * (d * upVapour - b * upCross);
+            carryPT[k] = determinant * -c * up;
+            carryPP[k] = determinant * (a * upCross - c * upVapour);
+            stepT[k] = determinant * (d * heat - b * vapour);
+            stepP[k] = determinant * (a * vapour - c * heat);
+        }
+        double moved = 0;
+        double share = pass < UNDAMPED ? 1.0 : 0.5;
         for (int k = n - 1; k >= 0; k--) {
-            double next = (right[k] - (k + 1 < n ? upper[k] * p[k + 1] : 0.0)) / diagonal[k];
-            binding[k] += bindingSlope[k] * (next - p[k]);
-            p[k] = next;
-        }
-        boolean changed = false;
-        if (sweatHere > 0) {
-            boolean shouldBeWet = sweatHere > (wetSkin[patch] - inward[levelStart[0] + patch]) * (skinPressure - p[0]);
-            changed = shouldBeWet != skinIsWet;
-            skinIsWet = shouldBeWet;
+            if (k + 1 < n) {
+                stepT[k] -= carryTT[k] * stepT[k + 1] + carryTP[k] * stepP[k + 1];
+                stepP[k] -= carryPT[k] * stepT[k + 1] + carryPP[k] * stepP[k + 1];
+            }
+            moved = Math.max(moved, Math.max(Math.abs(stepT[k]), PASCAL * Math.abs(stepP[k])));
         }
         for (int k = 0; k < n; k++) {
+            t[k] += share * stepT[k];
+            p[k] = Math.max(0.0, p[k] + share * stepP[k]);
+        }
+        boolean changed = moved > SETTLED;
+        for (int k = 0; k < n; k++) {
             int i = levelStart[k] + patch;
-            double in = k == 0 ? fromSkinAt(patch, skinPressure - p[0]) : inward[i] * (p[k - 1] - p[k]);
-            double out = k + 1 < n
-                    ? inward[levelStart[k + 1] + patch] * (p[k] - p[k + 1])
-                    : toAir[patch] * (p[k] - airPressure);
-            switch (state[k]) {
-                case WET -> {
-                    deposit[k] = in - out - binding[k];
-                    if (deposit[k] * dt < -store(i)) {
-                        state[k] = store(i) > NOTHING ? State.RUNNING_OUT : State.DRY;
-                        changed = true;
-                    }
+            double most = saturation[k] + slope[k] * share * stepT[k];
+            if (wet[k]) {
+                double kept = inflow(patch, n, k, skinPressure, airPressure, sweat) - binding[k];
+                if (kept * dt < -store(i)) {
+                    wet[k] = false;
+                    changed = true;
                 }
-                case RUNNING_OUT -> {
-                    deposit[k] = -store(i) / dt;
-                    if (p[k] > saturation[k]) {
-                        state[k] = State.WET;
-                        changed = true;
-                    }
-                }
-                default -> {
-                    deposit[k] = 0;
-                    if (p[k] > saturation[k] * (1 + 1e-9)) {
-                        state[k] = State.WET;
-                        changed = true;
-                    }
-                }
+            } else if (p[k] > most * (1 + 1e-9)) {
+                wet[k] = true;
+                changed = true;
             }
         }
         return changed;
-    }
-
-    /** Vapour from the skin into the innermost element at a pressure difference [kg/s]. */
-    private double fromSkinAt(int patch, double gradient) {
-        double dry = inward[levelStart[0] + patch];
-        return skinIsWet ? wetSkin[patch] * gradient : dry * gradient + sweatHere;
     }
 
     /** No heat set free yet in this interval. */
@@ -399,95 +484,6 @@ final class Water {
     }
 
     private double store(int i) {
-        return ice[i] > NOTHING && liquid[i] <= NOTHING
-                ? ice[i]
-                : liquid[i] > NOTHING && ice[i] <= NOTHING ? liquid[i] : Math.max(liquid[i], ice[i]);
+        return liquid[i] + ice[i];
     }
-
-    private double solveHeat(
-            int patch,
-            int n,
-            double dt,
-            double[] y,
-            double skin,
-            double[] inner,
-            double[] outer,
-            double[] outerCelsius,
-            double[] capacity) {
-        double[] lower = heatLower;
-        for (int k = 0; k < n; k++) {
-            int i = levelStart[k] + patch;
-            double in = inner[i];
-            double out = k + 1 < n ? inner[levelStart[k + 1] + patch] : outer[i];
-            boolean frozen = isIce(i, y[i]);
-            double latent = LATENT + (frozen ? FUSION : 0.0);
-            double d = capacity[i] / dt + in + out;
-            double r = capacity[i] / dt * y[i]
-                    + latent * deposit[k]
-                    + (LATENT + SORPTION) * binding[k]
-                    + (k == 0 ? in * skin : 0.0)
-                    + (k + 1 < n ? 0.0 : out * outerCelsius[i]);
-            double lo = k == 0 ? 0.0 : -in;
-            double up = k + 1 < n ? -out : 0.0;
-            if (state[k] == State.WET) {
-                double vin = inward[i];
-                double vout = k + 1 < n ? inward[levelStart[k + 1] + patch] : toAir[patch];
-                double own = latent * (vin + vout) * slope[k];
-                d += own;
-                r += own * t[k];
-                if (k > 0 && state[k - 1] == State.WET) {
-                    double link = latent * vin * slope[k - 1];
-                    lo -= link;
-                    r -= link * t[k - 1];
-                }
-                if (k + 1 < n && state[k + 1] == State.WET) {
-                    double link = latent * vout * slope[k + 1];
-                    up -= link;
-                    r -= link * t[k + 1];
-                }
-            }
-            boolean melting = t[k] > 0 ? ice[i] > NOTHING : liquid[i] > NOTHING;
-            if (meltFixed[k]) {
-                r -= FUSION * melted[k];
-            } else if (melting) {
-                double c = MELTING * area[patch];
-                d += c;
-            }
-            diagonal[k] = d;
-            lower[k] = lo;
-            upper[k] = up;
-            right[k] = r;
-        }
-        for (int k = 1; k < n; k++) {
-            double factor = lower[k] / diagonal[k - 1];
-            diagonal[k] -= factor * upper[k - 1];
-            right[k] -= factor * right[k - 1];
-        }
-        double moved = 0;
-        for (int k = n - 1; k >= 0; k--) {
-            double next = (right[k] - (k + 1 < n ? upper[k] * t[k + 1] : 0.0)) / diagonal[k];
-            moved = Math.max(moved, Math.abs(next - t[k]));
-            t[k] = next;
-        }
-        for (int k = 0; k < n; k++) {
-            int i = levelStart[k] + patch;
-            if (!meltFixed[k]) {
-                boolean melting = t[k] > 0 ? ice[i] > NOTHING : liquid[i] > NOTHING;
-                double rate = melting ? MELTING * area[patch] * t[k] / FUSION : 0.0;
-                double most = ice[i] / dt;
-                double least = -liquid[i] / dt;
-                if (rate > most || rate < least) {
-                    meltFixed[k] = true;
-                    rate = rate > most ? most : least;
-                    moved = 1;
-                }
-                melted[k] = rate;
-            }
-        }
-        return moved;
-    }
-
-    private final double[] heatLower = new double[64];
-    private boolean skinIsWet;
-    private double sweatHere;
 }

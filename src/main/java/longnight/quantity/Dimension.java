@@ -19,6 +19,7 @@ public enum Dimension {
     SPEED("a speed", "m/s", "15 km/h"),
     PRESSURE("a pressure", "Pa", "985 hPa"),
     TIME("a length of time", "s", "12 h"),
+    ENERGY("an energy", "J", "2500 kJ"),
     AGE("an age", "years", "34 years"),
     /** A share; the engine reckons from 0 to 1. */
     FRACTION("a share", "1", "80 %"),

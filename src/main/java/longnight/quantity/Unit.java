@@ -67,6 +67,12 @@ public enum Unit {
     MINUTE(Dimension.TIME, 60, 1, "min"),
     HOUR(Dimension.TIME, 3600, 1, "h", "hour", "hours"),
 
+    JOULE(Dimension.ENERGY, 1, 1, "J"),
+    KILOJOULE(Dimension.ENERGY, 1000, 1, "kJ"),
+    MEGAJOULE(Dimension.ENERGY, 1e6, 1, "MJ"),
+    /** Thermochemical, as on food labels. */
+    KILOCALORIE(Dimension.ENERGY, 4184, 1, "kcal", "Cal"),
+
     YEAR(Dimension.AGE, 1, 1, "years", "year", "y"),
 
     PERCENT(Dimension.FRACTION, 1, 100, "%", "percent"),

@@ -20,6 +20,7 @@ public enum UnitSystem {
             case SPEED -> metric ? Unit.METRE_PER_SECOND : Unit.MILE_PER_HOUR;
             case PRESSURE -> metric ? Unit.HECTOPASCAL : Unit.INCH_OF_MERCURY;
             case TIME -> Unit.HOUR;
+            case ENERGY -> metric ? Unit.KILOJOULE : Unit.KILOCALORIE;
             case AGE -> Unit.YEAR;
             case FRACTION -> Unit.PERCENT;
             case CLOUD -> Unit.PERCENT_OF_SKY;
@@ -48,6 +49,7 @@ public enum UnitSystem {
             case AREAL_MASS -> metric ? 0 : 1;
             case PRESSURE -> metric ? 0 : 2;
             case FILL_POWER,
+                    ENERGY,
                     AGE,
                     FRACTION,
                     CLOUD,

@@ -203,7 +203,7 @@ final class EpwRecord {
     private Night build(int d, NightHours hours, List<Guess> guesses) {
         double start = startHour(d, hours);
         double end = start + hours.duration() / 3600;
-        int first = (int) Math.floor(start) - 1;
+        int first = (int) Math.floor(start - hours.before() / 3600) - 1;
         int last = (int) Math.ceil(end) - 1;
         if (get(Field.YEAR, first) != get(Field.YEAR, last)) {
             guesses.add(Guess.word(
@@ -271,14 +271,14 @@ final class EpwRecord {
 
     private boolean covers(int d, NightHours hours) {
         double start = startHour(d, hours);
-        return start >= 1 && start + hours.duration() / 3600 <= values[0].length;
+        return start - hours.before() / 3600 >= 1 && start + hours.duration() / 3600 <= values[0].length;
     }
 
-    /** Index of the first row of the night that lacks what cannot be done without; -1 when there is none. */
+    /** Index of the first row of the plan that lacks what cannot be done without; -1 when there is none. */
     private int firstMissing(int d, NightHours hours) {
         double start = startHour(d, hours);
         int last = (int) Math.ceil(start + hours.duration() / 3600) - 1;
-        for (int i = (int) Math.floor(start) - 1; i <= last; i++) {
+        for (int i = (int) Math.floor(start - hours.before() / 3600) - 1; i <= last; i++) {
             boolean noVapour = Double.isNaN(get(Field.HUMIDITY, i)) && Double.isNaN(get(Field.DEW_POINT, i));
             if (Double.isNaN(get(Field.AIR, i)) || Double.isNaN(get(Field.WIND, i)) || noVapour) {
                 return i;

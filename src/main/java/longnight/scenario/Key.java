@@ -47,7 +47,9 @@ record Key(
         /** A list of sections. */
         SECTIONS,
         /** A quantity for each of some parts; the parts are the words. */
-        PARTS
+        PARTS,
+        /** A text for each of some names. */
+        EACH
     }
 
     static Key text(String name, String about) {
@@ -93,6 +95,10 @@ record Key(
     static Key parts(
             String name, Class<? extends Enum<?>> parts, Dimension dimension, String low, String high, String about) {
         return new Key(name, about, Form.PARTS, false, dimension, low, high, wordsOf(parts), null);
+    }
+
+    static Key each(String name, String about) {
+        return new Key(name, about, Form.EACH, false, null, "", "", List.of(), null);
     }
 
     Key must() {

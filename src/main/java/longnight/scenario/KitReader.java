@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import longnight.assumption.Guess;
 import longnight.clothing.Garment;
 import longnight.clothing.GarmentKind;
 import longnight.clothing.Garments;
-import longnight.clothing.Outfit;
 import longnight.clothing.Pad;
 import longnight.quantity.Spelling;
 import longnight.scenario.WardrobeReader.Piece;
@@ -48,7 +50,7 @@ final class KitReader {
 
     private KitReader() {}
 
-    static Outfit.Kit read(Section section, Findings findings) {
+    static Dress read(Section section, Findings findings) {
         Wardrobe wardrobe = WardrobeReader.read(TextFile.read(section.written("wardrobe")));
         List<Value.Text> names = section.names("worn");
         if (names.isEmpty()) {
@@ -56,31 +58,62 @@ final class KitReader {
         }
         List<Worn<Piece>> worn =
                 chosen(names, "piece", wardrobe.pieces(), wardrobe.pads().keySet());
+        List<Worn<Piece>> carried = section.has("carried")
+                ? chosen(
+                        section.names("carried"),
+                        "piece",
+                        wardrobe.pieces(),
+                        wardrobe.pads().keySet())
+                : List.of();
+        for (Worn<Piece> each : carried) {
+            if (worn.stream().anyMatch(other -> other.what() == each.what())) {
+                throw each.name()
+                        .place()
+                        .fault("\"" + each.name().text() + "\" worn and carried", "there is one of it; name it once");
+            }
+        }
         List<Worn<Underlay>> pads = chosen(
                 section.names("pads"), "pad", wardrobe.pads(), wardrobe.pieces().keySet());
-        if (!section.yesOr("layered", false)) {
-            onlyOne(worn, PARKAS, "outer parka");
-            onlyOne(worn, FOOTWEAR, "pair of boots or shoes");
-        }
-        checkOrder(worn);
+        boolean layered = section.yesOr("layered", false);
+        check(worn, layered);
 
-        List<Garment> pieces = new ArrayList<>();
-        for (Worn<Piece> each : worn) {
-            Garments.Derived derived = derived(each.what());
-            pieces.add(derived.garment());
-            findings.guesses.addAll(each.what().guesses());
+        Map<String, Garment> garments = new LinkedHashMap<>();
+        for (Worn<Piece> each : Stream.concat(worn.stream(), carried.stream()).toList()) {
+            Piece piece = each.what();
+            Garments.Derived derived = derived(piece);
+            garments.put(each.name().text(), derived.garment());
+            findings.guesses.addAll(piece.guesses());
             findings.guesses.addAll(derived.guesses());
+            if (!piece.finishTold() && Garments.takesFinish(derived.garment())) {
+                findings.guesses.add(Guess.word(
+                        piece.spec().id(),
+                        "state of the water-repellent finish",
+                        Key.wordOf(piece.spec().condition()),
+                        "not given; common practice, no source"));
+            }
         }
         List<Pad> under = new ArrayList<>();
         for (Worn<Underlay> each : pads) {
             under.add(each.what().pad());
             findings.guesses.addAll(each.what().guesses());
         }
-        return new Outfit.Kit(pieces, under);
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        Stream.concat(worn.stream(), carried.stream())
+                .forEach(each -> pieces.put(each.name().text(), each.what()));
+        return new Dress(pieces, garments, worn, under, layered);
+    }
+
+    /** Refuses what nobody wears over each other. */
+    static void check(List<Worn<Piece>> worn, boolean layered) {
+        if (!layered) {
+            onlyOne(worn, PARKAS, "outer parka");
+            onlyOne(worn, FOOTWEAR, "pair of boots or shoes");
+        }
+        checkOrder(worn);
     }
 
     /** What a name of the kit stands for in the wardrobe. */
-    private record Worn<T>(Value.Text name, T what) {}
+    record Worn<T>(Value.Text name, T what) {}
 
     private static <T> List<Worn<T>> chosen(
             List<Value.Text> names, String what, Map<String, T> known, Set<String> others) {

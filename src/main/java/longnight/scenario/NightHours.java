@@ -7,14 +7,24 @@ import java.util.Locale;
  *
  * @param from     clock time of the start [s after midnight]
  * @param duration length [s]
+ * @param before   how long before it the plan begins [s]
  */
-record NightHours(double from, double duration) {
+record NightHours(double from, double duration, double before) {
     static final double DAY = 86400;
 
-    /** Seconds from the start of the night to a clock time, within half a day before and after the start. */
+    /** Seconds from the start of the night to a clock time, within half a day before and after the start of the plan. */
     double near(double clock) {
-        double after = ((clock - from) % DAY + DAY) % DAY;
-        return after > DAY / 2 ? after - DAY : after;
+        double after = afterStart(clock);
+        return (after > DAY / 2 ? after - DAY : after) - before;
+    }
+
+    /** Seconds from the start of the night to the first such clock time in the plan or after it. */
+    double first(double clock) {
+        return afterStart(clock) - before;
+    }
+
+    private double afterStart(double clock) {
+        return ((clock - from + before) % DAY + DAY) % DAY;
     }
 
     String clockAt(double time) {

@@ -2,11 +2,9 @@ package longnight.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
-import longnight.assumption.Guess;
 import longnight.assumption.ParameterSet;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
-import longnight.figure.Posture;
 import longnight.night.Caution;
 import longnight.night.NightPlan;
 import longnight.night.Scenario;
@@ -57,10 +55,11 @@ public final class ScenarioReader {
         }
         Person person = PersonReader.read(section(night, "person"), findings);
         Section plan = section(night, "plan");
-        NightHours hours = hours(plan);
+        NightHours hours = PlanReader.hours(plan);
         @Nullable Section laboratory = indoors ? section(night, "laboratory") : null;
 
         Outfit outfit;
+        @Nullable Dress dress = null;
         String kitName;
         if (laboratory != null && LaboratoryReader.dresses(laboratory)) {
             if (night.has("kit")) {
@@ -70,7 +69,8 @@ public final class ScenarioReader {
             kitName = laboratory.has("clothing") ? "laboratory clothing" : "nude";
         } else if (night.has("kit")) {
             Section kit = section(night, "kit");
-            outfit = KitReader.read(kit, findings);
+            dress = KitReader.read(kit, findings);
+            outfit = dress.outfit(dress.whole(), true);
             kitName = kit.text("name");
         } else {
             throw night.place()
@@ -79,7 +79,7 @@ public final class ScenarioReader {
                             "write what is worn" + (indoors ? ", or clothing or nude in the laboratory" : ""));
         }
 
-        NightPlan nightPlan = plan(plan, hours, laboratory, findings);
+        NightPlan nightPlan = PlanReader.read(plan, hours, laboratory, dress, person, findings);
         Surroundings surroundings;
         String nightName;
         if (laboratory != null) {
@@ -103,7 +103,7 @@ public final class ScenarioReader {
                 nightName = night.text("title");
             }
         }
-        checkAir(surroundings, hours.duration(), findings);
+        checkAir(surroundings, hours, findings);
         if (!findings.limits.isEmpty()) {
             findings.cautions.add(Caution.OUT_OF_RANGE);
         }
@@ -121,55 +121,12 @@ public final class ScenarioReader {
         return new Loaded(scenario, List.copyOf(findings.cautions));
     }
 
-    private static NightHours hours(Section plan) {
-        double from = plan.clock("from");
-        if (plan.has("to") == plan.has("duration")) {
-            throw (plan.has("to") ? plan.keyAt("duration") : plan.place())
-                    .fault(
-                            plan.has("to") ? "\"duration\" beside \"to\"" : "a plan without an end",
-                            "write one of \"to: 06:30\" and \"duration: 12 h\"");
-        }
-        if (plan.has("duration")) {
-            return new NightHours(from, plan.quantity("duration"));
-        }
-        double duration = ((plan.clock("to") - from) % NightHours.DAY + NightHours.DAY) % NightHours.DAY;
-        Key key = Tables.PLAN.key("duration");
-        if (!key.allows(duration)) {
-            throw plan.at("to")
-                    .fault(
-                            "a night of " + Math.round(duration / 360) / 10.0 + " h, from " + plan.text("from") + " to "
-                                    + plan.text("to"),
-                            "allowed is " + key.range());
-        }
-        return new NightHours(from, duration);
-    }
-
-    private static NightPlan plan(Section plan, NightHours hours, @Nullable Section laboratory, Findings findings) {
-        boolean rhythm = laboratory == null;
-        if (plan.has("daily-rhythm")) {
-            rhythm = plan.yes("daily-rhythm");
-            if (laboratory == null && !rhythm) {
-                throw plan.at("daily-rhythm")
-                        .fault("\"daily-rhythm\" is \"no\"", "outdoors the body's clock always runs");
-            }
-        } else if (laboratory != null) {
-            findings.guesses.add(Guess.word("plan", "daily rhythm of the body", "no", "usual for a laboratory's day"));
-        }
-        return NightPlan.still(
-                hours.from(),
-                hours.duration(),
-                plan.word("posture", Posture.class),
-                plan.yes("sleep"),
-                rhythm,
-                laboratory == null ? Double.NaN : laboratory.quantityOr("heat", Double.NaN));
-    }
-
-    private static void checkAir(Surroundings surroundings, double duration, Findings findings) {
+    private static void checkAir(Surroundings surroundings, NightHours hours, Findings findings) {
         OutdoorState state = new OutdoorState();
         double coldest = Double.POSITIVE_INFINITY;
         double warmest = Double.NEGATIVE_INFINITY;
-        for (double time = 0; time < duration + 60; time += 60) {
-            surroundings.at(Math.min(time, duration), state);
+        for (double time = -hours.before(); time < hours.duration() + 60; time += 60) {
+            surroundings.at(Math.min(time, hours.duration()), state);
             coldest = Math.min(coldest, state.airCelsius);
             warmest = Math.max(warmest, state.airCelsius);
         }

@@ -171,6 +171,33 @@ final class Section {
         return names;
     }
 
+    /** A name with what is written for it. */
+    record Each(Value.Text name, Value.Text value) {}
+
+    /** What is written for each of some names, in the order written, no name twice. */
+    List<Each> each(String name) {
+        Value value = value(name);
+        if (!(value instanceof Value.Entries written)) {
+            throw value.place().fault(value.shape() + " for \"" + name + "\"", advice(table.key(name)));
+        }
+        List<Each> all = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Value.Entry entry : written.entries()) {
+            if (!seen.add(entry.key().text())) {
+                throw entry.key()
+                        .place()
+                        .fault("key \"" + entry.key().text() + "\" for the second time", "write it once");
+            }
+            if (!(entry.value() instanceof Value.Text text) || text.text().isEmpty()) {
+                throw entry.value()
+                        .place()
+                        .fault(entry.value().shape() + " for \"" + entry.key().text() + "\"", advice(table.key(name)));
+            }
+            all.add(new Each(oneLine(entry.key()), oneLine(text)));
+        }
+        return all;
+    }
+
     Section section(String name) {
         return new Section(value(name), table.key(name).innerOf());
     }
@@ -310,7 +337,7 @@ final class Section {
             case WORD, YES_NO, WORD_OR_SECTION -> name + ", one of " + String.join(", ", key.words());
             case CLOCK -> "write \"" + key.name() + ": 18:00\" or another clock time";
             case NAMES -> "write \"" + key.name() + ": [first-name, second-name]\"";
-            case TEXT, SECTION, SECTIONS, PARTS -> name + ": " + key.about();
+            case TEXT, SECTION, SECTIONS, PARTS, EACH -> name + ": " + key.about();
         };
     }
 }

@@ -1,6 +1,7 @@
 package longnight.scenario;
 
 import static longnight.scenario.Key.clock;
+import static longnight.scenario.Key.each;
 import static longnight.scenario.Key.names;
 import static longnight.scenario.Key.parts;
 import static longnight.scenario.Key.quantity;
@@ -13,6 +14,9 @@ import static longnight.scenario.Key.yesNo;
 
 import java.util.List;
 import longnight.body.Person;
+import longnight.body.law.Drill;
+import longnight.body.law.Huddle;
+import longnight.body.law.WalkingSurface;
 import longnight.clothing.Fabric;
 import longnight.clothing.FaceTightness;
 import longnight.clothing.GarmentKind;
@@ -137,14 +141,95 @@ final class Tables {
             quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "with max and min: relative humidity at sunset"),
             quantity("cloud", Dimension.CLOUD, "0 %", "100 %", "with max and min: share of the sky covered"));
 
+    static final Table WALK = Table.of(
+            "a walk",
+            quantity("speed", Dimension.SPEED, "0.1 m/s", "1.96 m/s", "along the path")
+                    .must(),
+            quantity("grade", Dimension.FRACTION, "-40 %", "45 %", "rise over run, downhill negative")
+                    .must(),
+            quantity("load", Dimension.MASS, "0 kg", "70 kg", "everything worn and carried")
+                    .must(),
+            word("surface", WalkingSurface.class, "what is walked on; or footprint"),
+            quantity("footprint", Dimension.LENGTH, "0 cm", "35 cm", "how deep a foot sinks into the snow"));
+
+    static final Table DRILL = Table.of(
+            "a drill",
+            word("effort", Drill.class, "how hard").must(),
+            quantity("each-hour", Dimension.TIME, "1 min", "60 min", "time of every hour spent in it")
+                    .must());
+
+    static final Table SHELTER = Table.of(
+            "a shelter",
+            quantity("wind", Dimension.FRACTION, "3 %", "100 %", "share of the wind at the place that it lets through")
+                    .must(),
+            yesNo("roof", "whether it keeps off rain and snow").must());
+
+    static final Table PHASE = Table.of(
+            "a phase",
+            text("name", "name shown in results"),
+            clock("from", "when it begins; at the end of the one before when missing"),
+            clock("to", "when it ends"),
+            quantity("duration", Dimension.TIME, "1 min", "20 h", "how long, in place of to"),
+            section("walk", WALK, "for a march"),
+            word("posture", Posture.class, "posture held"),
+            yesNo("sleep", "whether the person may sleep"),
+            names("wear", "ids of the kit's pieces worn, from the skin outwards"),
+            names("off", "ids of the pieces taken off, against the phase before"),
+            names("on", "ids of the pieces put on"),
+            each("swap", "piece by piece, \"{worn: put-on}\""),
+            section("drill", DRILL, "exercise on the spot"),
+            section("shelter", SHELTER, "shelter found"),
+            word("huddle", Huddle.class, "with partners in touch"));
+
+    static final Table MEAL = Table.of(
+            "a meal",
+            clock("at", "clock time").must(),
+            quantity("energy", Dimension.ENERGY, "1 kJ", "20 MJ", "metabolisable energy, as on the label")
+                    .must(),
+            quantity("carbohydrate", Dimension.FRACTION, "0 %", "100 %", "share of that energy"));
+
+    static final Table DRINK = Table.of(
+            "a drink",
+            clock("at", "clock time").must(),
+            quantity("volume", Dimension.VOLUME, "0.01 L", "2 L", "how much; or mass"),
+            quantity("mass", Dimension.MASS, "10 g", "2 kg", "how much"),
+            quantity("temperature", Dimension.TEMPERATURE, "0 °C", "100 °C", "when drunk")
+                    .must(),
+            quantity("energy", Dimension.ENERGY, "0 kJ", "10 MJ", "metabolisable energy; none when missing"),
+            quantity("carbohydrate", Dimension.FRACTION, "0 %", "100 %", "share of that energy"));
+
+    static final Table WARM = Table.of(
+            "a warm thing",
+            text("name", "name shown in results"),
+            clock("at", "clock time at which it is put inside the clothing, at the trunk")
+                    .must(),
+            word("kind", PlanReader.Warm.class, "bottle of water, pack of iron powder, or pack that sets")
+                    .must(),
+            quantity("mass", Dimension.MASS, "5 g", "3 kg", "of the water, the iron or the pack")
+                    .must(),
+            quantity("temperature", Dimension.TEMPERATURE, "0 °C", "100 °C", "of a bottle"),
+            quantity("duration", Dimension.TIME, "5 min", "20 h", "over which a pack gives its heat"));
+
     static final Table PLAN = Table.of(
             "a plan",
             clock("from", "when the person settles down").must(),
             clock("to", "when the person gets up"),
             quantity("duration", Dimension.TIME, "0.5 h", "20 h", "how long, in place of to"),
-            word("posture", Posture.class, "posture held").must(),
-            yesNo("sleep", "whether the person may sleep").must(),
-            yesNo("daily-rhythm", "whether the body's clock runs; no in laboratory cases only"));
+            word("posture", Posture.class, "posture held, where no phase says otherwise")
+                    .must(),
+            yesNo("sleep", "whether the person may sleep, where no phase says otherwise")
+                    .must(),
+            yesNo("daily-rhythm", "whether the body's clock runs; no in laboratory cases only"),
+            sections(
+                    "before",
+                    PHASE,
+                    "what was done before, phase by phase, each with its duration, the last up to from"),
+            sections("phases", PHASE, "the night phase by phase, without holes; else one phase"),
+            sections("meals", MEAL, "what is eaten"),
+            sections("drinks", DRINK, "what is drunk"),
+            sections("warm", WARM, "bottles and heat packs"),
+            word("fuel", PlanReader.FuelState.class, "how much carbohydrate is in the body at the start of the plan"),
+            each("damp", "water in a piece at the start, \"{piece: 30 %}\" of its dry mass or \"{piece: 80 g}\""));
 
     static final Table GARMENT = Table.of(
             "a garment",
@@ -207,6 +292,7 @@ final class Tables {
             text("name", "name shown in results").must(),
             text("wardrobe", "file with the pieces, YAML or CSV").must(),
             names("worn", "ids of the pieces worn, from the skin outwards").must(),
+            names("carried", "ids of pieces in the pack, for phases of the plan"),
             names("pads", "ids of the pads under the body"),
             yesNo("layered", "yes to wear two outer parkas, or two pairs of boots, over each other"));
 
@@ -257,7 +343,26 @@ final class Tables {
 
     /** The tables that stand for a whole file or a section of one; the others are reached from these. */
     static final List<Table> ALL = List.of(
-            NIGHT, PERSON, SITE, GROUND, WEATHER, WEATHER_ROW, PLAN, KIT, LABORATORY, STEP, WARDROBE, GARMENT, PAD);
+            NIGHT,
+            PERSON,
+            SITE,
+            GROUND,
+            WEATHER,
+            WEATHER_ROW,
+            PLAN,
+            PHASE,
+            WALK,
+            DRILL,
+            SHELTER,
+            MEAL,
+            DRINK,
+            WARM,
+            KIT,
+            LABORATORY,
+            STEP,
+            WARDROBE,
+            GARMENT,
+            PAD);
 
     private Tables() {}
 }

@@ -37,8 +37,8 @@ final class WardrobeReader {
         TREATED_DOWN
     }
 
-    /** A piece, what was guessed in reading it, and where its id stands. */
-    record Piece(GarmentSpec spec, List<Guess> guesses, Place place) {}
+    /** A piece, what was guessed in reading it, where its id stands, and whether the state of its finish was told. */
+    record Piece(GarmentSpec spec, List<Guess> guesses, Place place, boolean finishTold) {}
 
     /** The same for a pad. */
     record Underlay(Pad pad, List<Guess> guesses, Place place) {}
@@ -151,7 +151,7 @@ final class WardrobeReader {
                 section.has("finish") ? section.word("finish", GarmentSpec.Finish.class) : GarmentSpec.Finish.WORN,
                 section.quantityOrNull("packed-volume"),
                 null);
-        wardrobe.pieces.put(id, new Piece(spec, guesses, section.at("id")));
+        wardrobe.pieces.put(id, new Piece(spec, guesses, section.at("id"), section.has("finish")));
     }
 
     private static @Nullable Fill fill(String id, Section section, GarmentKind kind, double mass, List<Guess> guesses) {

@@ -134,6 +134,12 @@ final class WeatherReader {
                     row.quantityOr("pressure", Double.NaN),
                     row.quantityOr("sky-radiation", Double.NaN)));
         }
+        if (series.start() > -night.before() && series.start() <= 0) {
+            guess(
+                    "weather from " + night.clockAt(-night.before()) + " to " + night.clockAt(series.start()),
+                    "as at " + night.clockAt(series.start()),
+                    "before the first row; its values are held back");
+        }
         return series.over(night);
     }
 
@@ -197,8 +203,9 @@ final class WeatherReader {
         double cloud = section.quantityOr("cloud", 0);
         double start = -night.near(sunset) / 3600; // hours from sunset to the start of the night
         WeatherSeries series = new WeatherSeries();
+        int earlier = (int) Math.ceil(night.before() / 1800);
         int steps = (int) Math.ceil(night.duration() / 1800);
-        for (int i = 0; i <= steps; i++) {
+        for (int i = -earlier; i <= steps; i++) {
             double afterSunset = start + i * 0.5;
             double air;
             if (afterSunset < 0) {
@@ -213,6 +220,11 @@ final class WeatherReader {
                     section.at("max"), i * 1800.0, air, humidity, wind, cloud, 0, Double.NaN, Double.NaN));
         }
         return series.over(night);
+    }
+
+    private void guess(String quantity, String word, String reason) {
+        findings.guesses.add(Guess.word("weather", quantity, word, UNKNOWN + reason));
+        findings.cautions.add(Caution.WEATHER_GUESSED);
     }
 
     private void guess(String quantity, double value, String unit, String reason) {

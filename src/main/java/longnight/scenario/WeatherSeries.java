@@ -39,6 +39,11 @@ final class WeatherSeries {
         rows.add(row);
     }
 
+    /** Time of the first row [s]. */
+    double start() {
+        return rows.get(0).time();
+    }
+
     /** The series, once it is known to cover the night without a gap. */
     Weather over(NightHours night) {
         Row first = rows.get(0);

@@ -347,7 +347,7 @@ class TradeNightsTest {
 
             People who spend nights out have rules about clothes. They are common practice without a source, and where the
             engine's physics says otherwise this page says so. The figures are written by a test and the build fails when
-            they are stale. Everything here is dry: what rain, sleet and rime do to these rules is not in it.
+            they are stale. No rain, snow or march here, only vapour and what it leaves in the cloth.
 
             "W" is the largest mean of losses over 4 h of the night; "demand" is that over the person's heat at rest. Unless
             it says otherwise the person is a man of 78 kg and 1.80 m, sitting. The nights are invented: *still* (8 h at one

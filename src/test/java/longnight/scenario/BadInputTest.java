@@ -318,7 +318,7 @@ public class BadInputTest {
                         NIGHT,
                         "plan: {from: 18:00, to: 06:00, posture: lying-curled, sleep: yes}",
                         "plan: [18:00, 06:00]",
-                        "night.yaml:9:7: a list stands where a plan is described; a plan has the keys from, to, duration, posture, sleep, daily-rhythm"),
+                        "night.yaml:9:7: a list stands where a plan is described; a plan has the keys from, to, duration, posture, sleep, daily-rhythm, before, phases, meals, drinks, warm, fuel, damp"),
                 bad(
                         "section for a list",
                         NIGHT,

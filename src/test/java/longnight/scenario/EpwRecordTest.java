@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  */
 class EpwRecordTest {
     private static final Path RECORD = Path.of("scenarios/weather/725300-tmy3.epw");
-    private static final NightHours EVENING_TO_MORNING = new NightHours(18 * 3600, 12.5 * 3600);
+    private static final NightHours EVENING_TO_MORNING = new NightHours(18 * 3600, 12.5 * 3600, 0);
 
     private List<String> lines = new ArrayList<>();
 
@@ -62,7 +62,7 @@ class EpwRecordTest {
     @Test
     void startsBetweenHours() {
         set(171, 33, "1.5");
-        Weather weather = record().night("1986-01-07", new NightHours(18.5 * 3600, 4 * 3600), Place.of(RECORD))
+        Weather weather = record().night("1986-01-07", new NightHours(18.5 * 3600, 4 * 3600, 0), Place.of(RECORD))
                 .weather();
         assertThat(weather.time()).startsWith(-1800, 1800).endsWith(12600, 16200);
         assertThat(weather.precipitation()).startsWith(1.5, 0);

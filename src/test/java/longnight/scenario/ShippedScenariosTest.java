@@ -140,7 +140,8 @@ class ShippedScenariosTest {
 
     private static Outfit.Kit kit(Path path) {
         Section section = new Section(YamlFile.read(TextFile.read(path, Place.of(path))), Tables.KIT);
-        return KitReader.read(section, new Findings());
+        Dress dress = KitReader.read(section, new Findings());
+        return dress.outfit(dress.whole(), true);
     }
 
     private static double mass(String kit) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WeatherReaderTest {
-    private static final NightHours NIGHT = new NightHours(18 * 3600, 12 * 3600);
+    private static final NightHours NIGHT = new NightHours(18 * 3600, 12 * 3600, 0);
     private static final String EXTREMES = """
             max: 6 °C
             min: -8 °C
@@ -119,7 +119,7 @@ class WeatherReaderTest {
     /** Before sunset and after sunrise the day's half sine holds, joined without a jump. */
     @Test
     void courseWithoutJumps() {
-        Weather weather = WeatherReader.read(section(EXTREMES), new NightHours(15 * 3600, 18 * 3600), findings)
+        Weather weather = WeatherReader.read(section(EXTREMES), new NightHours(15 * 3600, 18 * 3600, 0), findings)
                 .weather();
         for (int i = 1; i < weather.time().length; i++) {
             double step = weather.airCelsius()[i] - weather.airCelsius()[i - 1];
