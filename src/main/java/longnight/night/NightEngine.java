@@ -56,8 +56,11 @@ public final class NightEngine {
                 false,
                 false,
                 settings.tolerance());
-        return result.withWater(
-                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()));
+        NightResult without = engine.run(dry);
+        if (!Double.isNaN(result.stopped()) || !Double.isNaN(without.stopped())) {
+            return result; // bills over different times cannot be compared
+        }
+        return result.withWater(water.costing(result.shortfallHeat() - without.shortfallHeat()));
     }
 
     /** Runs the same night without its warming drill and says what the drill was worth. */

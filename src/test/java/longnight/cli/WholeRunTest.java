@@ -91,6 +91,26 @@ class WholeRunTest {
         }
     }
 
+    /** Bills over different times cannot be compared, so no cost of being wet may be made of them. */
+    @Test
+    void a_wet_night_that_stops_early_tells_no_cost() throws Exception {
+        Path night = night();
+        Files.writeString(
+                night,
+                RAIN.replace("air: 2 °C", "air: -25 °C")
+                        .replace("air: 1 °C", "air: -25 °C")
+                        .replace("air: 0 °C", "air: -25 °C")
+                        .replace("wind: 4 m/s", "wind: 12 m/s")
+                        .replace("worn: [shirt, hoody, denim]", "worn: [shirt]"));
+        assertThat(run("night", night.toString(), "--json", "-"))
+                .as(err.toString())
+                .isZero();
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertThat(json.at("/stopped_s").isNumber()).isTrue();
+        assertThat(json.at("/water/fromOutside_kg").doubleValue()).isPositive();
+        assertThat(json.at("/water/cost_J").isNull()).isTrue();
+    }
+
     @Test
     void every_bad_input_ends_with_two_and_leaves_nothing_behind() throws Exception {
         List<Path> nights = BadInputTest.writeAll(folder);
