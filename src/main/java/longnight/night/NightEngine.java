@@ -60,16 +60,11 @@ public final class NightEngine {
         if (water == null || !engine.isWetted(water)) {
             return result;
         }
-        NumericalSettings dry = new NumericalSettings(
-                settings.step(),
-                settings.settlingStep(),
-                settings.boundary(),
-                settings.settlingBoundary(),
-                false,
-                false,
-                settings.tolerance());
-        return result.with(
-                water.costing(result.shortfallHeat() - engine.run(dry).shortfallHeat()), result.day());
+        NightResult without = engine.run(settings.withoutWater());
+        if (!Double.isNaN(result.stopped()) || !Double.isNaN(without.stopped())) {
+            return result; // bills over different times cannot be compared
+        }
+        return result.with(water.costing(result.shortfallHeat() - without.shortfallHeat()), result.day());
     }
 
     /** Runs the same night without its warming drill and says what the drill was worth. */

@@ -31,9 +31,14 @@ public record NumericalSettings(
         return new NumericalSettings(60, 30, 300, 60, true, false, 1e-6);
     }
 
-    /** The same without water. */
+    /** The default without water. */
     public static NumericalSettings dry() {
-        return new NumericalSettings(60, 30, 300, 60, false, false, 1e-6);
+        return standard().withoutWater();
+    }
+
+    /** The same steps without water. */
+    public NumericalSettings withoutWater() {
+        return new NumericalSettings(step, settlingStep, boundary, settlingBoundary, false, reference, tolerance);
     }
 
     /** The reference integrator. */

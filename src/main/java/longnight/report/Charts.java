@@ -84,7 +84,7 @@ final class Charts {
     /** Room for the figures beside a time plot, for the names beside bars [px]; share of a bar plot kept for its labels. */
     private static final double AXIS_SPACE = 110;
 
-    private static final double NAME_SPACE = 380;
+    static final double NAME_SPACE = 380;
     private static final double LABEL_SHARE = 0.46;
 
     /** No more points than this along a curve; the trace is much finer than a pixel. */
@@ -92,6 +92,9 @@ final class Charts {
 
     /** Fills of stacked areas, unlike their neighbours in lightness; the last is for all the rest. */
     private static final Color[] STACK = {NIGHT, EMBER, DUSK, Color.WHITE, BAND};
+
+    /** Highest water that the axis at least has room for, so that a few grams look like a few [g]. */
+    private static final double LEAST_WATER = 50;
 
     /** A band thinner than this share of the axis has its name in the key only. */
     private static final double NAMED = 0.09;
@@ -255,7 +258,7 @@ final class Charts {
                     .toArray();
             area(renderer, time, stack, mass, 1, STACK[i]);
         }
-        double top = (Double.isNaN(result.verdict().from()) ? 1.06 : 1.18) * max(stack);
+        double top = (Double.isNaN(result.verdict().from()) ? 1.06 : 1.18) * Math.max(LEAST_WATER, max(stack));
         XYPlot plot = timePlot(result, 0, top);
         plot.setDataset(new DefaultXYDataset());
         plot.setRenderer(renderer);

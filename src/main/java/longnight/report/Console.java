@@ -268,7 +268,8 @@ public final class Console {
                         .distinct()
                         .collect(Collectors.joining(", "));
                 int count = left.stream().mapToInt(List::size).sum();
-                texts.add(Prose.text("page.guessed.more", String.valueOf(count), Notes.FILE, named));
+                String key = n == 0 ? "page.guessed.elsewhere" : "page.guessed.more";
+                texts.add(Prose.text(key, String.valueOf(count), Notes.FILE, named));
             }
             String total = String.valueOf(guesses.size());
             shown = wrapped(Prose.text("page.guessed", total, String.join("; ", texts)) + ".", 2);

@@ -32,7 +32,7 @@ class AccountTest {
     @Test
     void water_is_told_from_where_it_came_to_what_it_cost() {
         assertThat(Account.water(wet))
-                .isEqualTo("Before dusk 0.11 kg came aboard."
+                .isEqualTo("Before dusk 0.11 kg got in and stayed."
                         + " Since dusk 1.00 kg came aboard, 0.48 kg of it from outside; 0.55 kg left as vapour,"
                         + " 0.13 kg ran off; the clothes held 0.19 kg at dusk, 0.50 kg at the end."
                         + " Being wet cost 620 kJ of shortfall heat, against the same plan dry.");

@@ -17,9 +17,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import longnight.figure.BodySegment;
 import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.night.Verdict;
+import longnight.night.Way;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +114,20 @@ class CautionsEverywhereTest {
         assertThat(Wording.shortText(caution)).hasSizeGreaterThan(40);
         assertThat(Wording.fullText(caution).length())
                 .isGreaterThanOrEqualTo(Wording.shortText(caution).length());
+    }
+
+    /** A longer name would lose its first letters at the left edge of the picture. */
+    @Test
+    void the_names_beside_bars_fit() {
+        Fonts.install();
+        for (Way way : Way.values()) {
+            String name = Prose.text("way." + way);
+            assertThat(Sheet.width(name, Fonts.plain(Sheet.TEXT))).as(name).isLessThan(Charts.NAME_SPACE - 20);
+        }
+        for (BodySegment part : BodySegment.values()) {
+            String name = Prose.text("part." + part);
+            assertThat(Sheet.width(name, Fonts.plain(Sheet.TEXT))).as(name).isLessThan(Charts.NAME_SPACE - 20);
+        }
     }
 
     @Test

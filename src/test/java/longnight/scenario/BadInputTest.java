@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import longnight.night.Caution;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * What is refused, where the finger points, and what is said. Each case changes one thing in a night that is in order;
  * messages are whole, with the folder left out.
  */
-class BadInputTest {
+public class BadInputTest {
     private static final String NIGHT = "night.yaml";
     private static final String WARDROBE = "wardrobe.yaml";
     private static final String EVERYTHING = "";
@@ -604,9 +605,13 @@ class BadInputTest {
 
     @BeforeEach
     void writeGoodFiles() throws IOException {
-        Files.createDirectory(folder.resolve("folder"));
-        Files.writeString(folder.resolve(NIGHT), GOOD_NIGHT);
-        Files.writeString(folder.resolve(WARDROBE), GOOD_WARDROBE);
+        write(folder);
+    }
+
+    private static void write(Path place) throws IOException {
+        Files.createDirectory(place.resolve("folder"));
+        Files.writeString(place.resolve(NIGHT), GOOD_NIGHT);
+        Files.writeString(place.resolve(WARDROBE), GOOD_WARDROBE);
     }
 
     @Test
@@ -619,7 +624,12 @@ class BadInputTest {
     @ParameterizedTest
     @MethodSource("cases")
     void isRefusedAtItsPlace(Bad bad) throws IOException {
-        Path file = folder.resolve(bad.file());
+        spoil(folder, bad);
+        assertThat(message()).isEqualTo(bad.message());
+    }
+
+    private static void spoil(Path place, Bad bad) throws IOException {
+        Path file = place.resolve(bad.file());
         String good = Files.readString(file);
         assertThat(good).contains(bad.written());
         int at = good.indexOf(bad.written());
@@ -629,7 +639,22 @@ class BadInputTest {
                         + bad.instead()
                         + good.substring(at + bad.written().length());
         Files.writeString(file, changed);
-        assertThat(message()).isEqualTo(bad.message());
+    }
+
+    /**
+     * Writes every case into a folder of its own, for tests of the whole program.
+     *
+     * @return the night's file of each
+     */
+    public static List<Path> writeAll(Path into) throws IOException {
+        List<Path> nights = new ArrayList<>();
+        for (Bad bad : cases()) {
+            Path place = Files.createDirectory(into.resolve("case-" + nights.size()));
+            write(place);
+            spoil(place, bad);
+            nights.add(place.resolve(NIGHT));
+        }
+        return nights;
     }
 
     @Test
