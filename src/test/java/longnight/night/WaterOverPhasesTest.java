@@ -92,8 +92,11 @@ class WaterOverPhasesTest {
         double a = brought(List.of(first));
         double b = brought(List.of(second));
         double both = brought(List.of(first, second));
-        // skin is hardly warmer with both
-        assertEquals(1, both / (a + b), 0.02, a + " + " + b + " -> " + both);
+        // all heat goes to the skin, so a bottle stops giving where the skin is: with two the skin is a kelvin or two
+        // warmer, and
+        // a kelvin keeps 4.2 kJ in each; never more than the two alone
+        double kept = a + b - both;
+        assertTrue(kept >= 0 && kept < 4 * 4186, a + " + " + b + " -> " + both);
     }
 
     private static double brought(List<HeatBrought> heats) {
