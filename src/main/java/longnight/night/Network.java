@@ -581,12 +581,12 @@ final class Network {
      * @param brisk the time for water that moves fast [s]
      */
     double longestLook(double from, double to, double[] y, double brisk) {
-        if (!wet) {
-            return Double.POSITIVE_INFINITY;
-        }
         perspire(from, y);
         if (sweatRate > RUNNING) {
             return SHORTEST * brisk;
+        }
+        if (!wet) {
+            return Double.POSITIVE_INFINITY;
         }
         look(0.5 * (from + to));
         if (around.precipitation > 0) {

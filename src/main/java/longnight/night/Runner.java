@@ -275,28 +275,31 @@ final class Runner {
         gut = Math.max(0.0, gut - food);
     }
 
-    private interface Integrator {
-        void advance(double from, double to, int steps);
-    }
+    /** Takes the state over an interval, look by look: what sweat and water do is held constant in each. */
+    private abstract class Integrator {
 
-    private final class Working implements Integrator {
-        private final WorkingStep step = new WorkingStep(net);
-
-        @Override
-        public void advance(double from, double to, int steps) {
+        void advance(double from, double to, int steps) {
             double longest = net.longestLook(from, to, state, settings.settlingBoundary());
             int looks = Math.max(1, (int) Math.ceil((to - from) / longest - TINY));
             double length = (to - from) / looks;
             int each = Math.max(1, (int) Math.ceil((double) steps / looks - TINY));
             for (int look = 0; look < looks; look++) {
-                look(from + look * length, length, each);
+                double begin = from + look * length;
+                net.relinearise(begin + 0.5 * length, state);
+                net.moveWater(begin, length, state);
+                integrate(begin, length, each);
             }
         }
 
-        private void look(double from, double length, int steps) {
+        abstract void integrate(double from, double length, int steps);
+    }
+
+    private final class Working extends Integrator {
+        private final WorkingStep step = new WorkingStep(net);
+
+        @Override
+        void integrate(double from, double length, int steps) {
             double h = length / steps;
-            net.relinearise(from + 0.5 * length, state);
-            net.moveWater(from, length, state);
             step.prepare(h);
             step.clear();
             for (int i = 0; i < steps; i++) {
@@ -307,7 +310,7 @@ final class Runner {
     }
 
     /** The same right-hand side, the surface exchange taken afresh at every stage, the books as extra rows of the state. */
-    private final class Reference implements Integrator, OrdinaryDifferentialEquation {
+    private final class Reference extends Integrator implements OrdinaryDifferentialEquation {
         private final int ways = books.way.length;
         private final int parts = books.part.length;
         private final double[] rate = new double[net.size];
@@ -337,10 +340,10 @@ final class Runner {
         }
 
         @Override
-        public void advance(double from, double to, int steps) {
+        void integrate(double from, double length, int steps) {
             double[] y = Arrays.copyOf(state, getDimension());
             // books are integrated from zero over each stretch, so that the tolerance bites on them
-            ODEStateAndDerivative end = integrator.integrate(this, new ODEState(from, y), to);
+            ODEStateAndDerivative end = integrator.integrate(this, new ODEState(from, y), from + length);
             double[] at = end.getPrimaryState();
             System.arraycopy(at, 0, state, 0, net.size);
             books.made += at[net.size];
