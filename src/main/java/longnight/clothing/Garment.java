@@ -1,6 +1,8 @@
 package longnight.clothing;
 
+import java.util.ArrayList;
 import java.util.List;
+import longnight.figure.Zone;
 
 /**
  * A piece with everything known or derived that the heat balance needs. Made by the derivation from a
@@ -10,6 +12,30 @@ import java.util.List;
  * @param pieces what lies on each zone
  */
 public record Garment(GarmentSpec spec, List<ZoneLayer> pieces) {
+
+    /** Share of what a piece covers of the chest that lies bare of it when its front is open; engineering estimate. */
+    public static final double OPEN_FRONT = 0.5;
+
+    /** True when the piece covers chest: it has a front to open. */
+    public boolean canOpen() {
+        return pieces.stream().anyMatch(piece -> piece.zone() == Zone.CHEST);
+    }
+
+    /**
+     * The piece with its front open: the neck free, and {@link #OPEN_FRONT} of what it covered of the chest. What the wind does
+     * through the opening to the rest is not counted.
+     */
+    public Garment opened() {
+        List<ZoneLayer> open = new ArrayList<>();
+        for (ZoneLayer piece : pieces) {
+            if (piece.zone() == Zone.CHEST) {
+                open.add(piece.covering(piece.from(), piece.to() - OPEN_FRONT * (piece.to() - piece.from())));
+            } else if (piece.zone() != Zone.NECK) {
+                open.add(piece);
+            }
+        }
+        return new Garment(spec, List.copyOf(open));
+    }
 
     /**
      * The piece as it lies on one zone, flat, dry and unloaded.
@@ -29,7 +55,7 @@ public record Garment(GarmentSpec spec, List<ZoneLayer> pieces) {
      * @param airPermeability  [L/(m2 s) at 100 Pa]
      */
     public record ZoneLayer(
-            longnight.figure.Zone zone,
+            Zone zone,
             double from,
             double to,
             double thickness,
@@ -41,5 +67,24 @@ public record Garment(GarmentSpec spec, List<ZoneLayer> pieces) {
             double radiationConstant,
             double compressionConstant,
             double construction,
-            double airPermeability) {}
+            double airPermeability) {
+
+        /** The same cloth over another interval of the zone. */
+        ZoneLayer covering(double begin, double end) {
+            return new ZoneLayer(
+                    zone,
+                    begin,
+                    end,
+                    thickness,
+                    resistance,
+                    vapourResistance,
+                    arealMass,
+                    fillArealMass,
+                    fillDensity,
+                    radiationConstant,
+                    compressionConstant,
+                    construction,
+                    airPermeability);
+        }
+    }
 }

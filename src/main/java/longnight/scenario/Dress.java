@@ -52,7 +52,36 @@ final class Dress {
 
     /** The pieces on the body, with the pads under it or not. */
     Outfit.Kit outfit(List<Worn<Piece>> worn, boolean padded) {
-        return new Outfit.Kit(worn.stream().map(this::garment).toList(), padded ? pads : List.of());
+        return outfit(worn, padded, Set.of());
+    }
+
+    /** The same with the fronts of some pieces open. */
+    Outfit.Kit outfit(List<Worn<Piece>> worn, boolean padded, Set<String> open) {
+        return new Outfit.Kit(
+                worn.stream()
+                        .map(each -> open.contains(each.name().text())
+                                ? garment(each).opened()
+                                : garment(each))
+                        .toList(),
+                padded ? pads : List.of());
+    }
+
+    /** Ids of the pieces that a phase wears open; each must be on and have a front to open. */
+    Set<String> open(Section phase, List<Worn<Piece>> worn) {
+        Set<String> open = new HashSet<>();
+        if (phase.has("open")) {
+            for (Value.Text name : phase.names("open")) {
+                Garment garment = garment(worn.get(place(worn, name, "opened")));
+                if (!garment.canOpen()) {
+                    throw name.place()
+                            .fault(
+                                    "\"" + name.text() + "\" is opened",
+                                    "only pieces that cover the chest have a front to open");
+                }
+                open.add(name.text());
+            }
+        }
+        return open;
     }
 
     /** Mass of the pieces on the body [kg]. */

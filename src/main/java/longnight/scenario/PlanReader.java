@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import longnight.assumption.Guess;
 import longnight.assumption.ParameterSet;
 import longnight.body.Body;
@@ -15,6 +16,7 @@ import longnight.body.law.HeatPack;
 import longnight.body.law.Huddle;
 import longnight.body.law.WalkingHeat;
 import longnight.body.law.WalkingSurface;
+import longnight.clothing.Garment;
 import longnight.clothing.Outfit;
 import longnight.clothing.PatchStack;
 import longnight.clothing.Stacks;
@@ -333,7 +335,18 @@ final class PlanReader {
         boolean sleep = march == null && phase.yesOr("sleep", !before && section.yes("sleep"));
         @Nullable Section drill = phase.has("drill") ? phase.section("drill") : null;
         @Nullable Section shelter = phase.has("shelter") ? phase.section("shelter") : null;
-        @Nullable Outfit outfit = dress == null || sameAsWhole(march) ? null : dress.outfit(worn, march == null);
+        Set<String> open = dress == null ? Set.of() : dress.open(phase, worn);
+        for (String id : open) {
+            findings.guesses.add(Guess.number(
+                    id,
+                    "share of the chest left uncovered with the front open",
+                    Garment.OPEN_FRONT,
+                    "1",
+                    "engineering estimate, no source"));
+        }
+        @Nullable
+        Outfit outfit =
+                dress == null || open.isEmpty() && sameAsWhole(march) ? null : dress.outfit(worn, march == null, open);
         phases.add(new Phase(
                 phase.textOr("name", march != null ? "march" : name),
                 from,

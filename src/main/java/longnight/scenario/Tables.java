@@ -177,6 +177,7 @@ final class Tables {
             names("off", "ids of the pieces taken off, against the phase before"),
             names("on", "ids of the pieces put on"),
             each("swap", "piece by piece, \"{worn: put-on}\""),
+            names("open", "ids of worn pieces whose front is open in this phase"),
             section("drill", DRILL, "exercise on the spot"),
             section("shelter", SHELTER, "shelter found"),
             word("huddle", Huddle.class, "with partners in touch"));

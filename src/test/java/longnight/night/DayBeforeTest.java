@@ -121,6 +121,21 @@ class DayBeforeTest {
     }
 
     @Test
+    @DisplayName("an open front costs heat on the night and saves sweat on the march")
+    void openFront() {
+        List<Garment> pieces = new ArrayList<>(Nights.typical().pieces());
+        pieces.replaceAll(g -> g.spec().id().equals("parka") || g.spec().id().equals("vest") ? g.opened() : g);
+        Outfit.Kit open = new Outfit.Kit(pieces, Nights.typical().pads());
+        Phase night = new Phase("night", 0, NIGHT, SIT, true, null, 0, 0, open, 0, 1, false);
+        assertTrue(run(List.of(night), Map.of(), -10).shortfallHeat()
+                > run(List.of(night()), Map.of(), -10).shortfallHeat());
+        NightResult closed = run(List.of(march(-7200, 0, 0.9, 8, 18, 2.1, null), night()), Map.of(), -10);
+        NightResult vented = run(List.of(march(-7200, 0, 0.9, 8, 18, 2.1, open), night()), Map.of(), -10);
+        booksClose(vented);
+        assertTrue(vented.fuel().sweatBefore() < closed.fuel().sweatBefore());
+    }
+
+    @Test
     @DisplayName("two nights in a row without drying: the second is not easier, and its water is carried over")
     void twoNights() {
         Phase before = Phase.still("first night", -20 * 3600, -10 * 3600, SIT, true);

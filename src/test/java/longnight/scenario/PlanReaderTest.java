@@ -412,6 +412,16 @@ class PlanReaderTest {
                 THIRD.replace("on: [parka]", "on: [parka, fleece]"),
                 "n.yaml:28:44: \"fleece\" is put on but on already; on at that time: wool, trousers, fleece, parka"));
         cases.add(new Bad(
+                "opened, not on",
+                THIRD,
+                THIRD.replace("on: [parka]", "on: [parka], open: [shirt]"),
+                "n.yaml:28:52: \"shirt\" is opened but not on; on at that time: wool, trousers, fleece, parka"));
+        cases.add(new Bad(
+                "opened, no front",
+                THIRD,
+                THIRD.replace("on: [parka]", "on: [parka], open: [trousers]"),
+                "n.yaml:28:52: \"trousers\" is opened; only pieces that cover the chest have a front to open"));
+        cases.add(new Bad(
                 "unknown piece put on",
                 THIRD,
                 THIRD.replace("on: [parka]", "on: [prka]"),
