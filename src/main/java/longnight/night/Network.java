@@ -12,10 +12,8 @@ import longnight.body.Body;
 import longnight.body.law.Breath;
 import longnight.body.law.SkinVapour;
 import longnight.clothing.ClothingParameter;
-import longnight.clothing.LayerWater;
 import longnight.clothing.PatchStack;
 import longnight.clothing.WaterClass;
-import longnight.clothing.law.FaceWetting;
 import longnight.clothing.law.WetLoft;
 import longnight.clothing.law.WholeBody;
 import longnight.clothing.law.WindRatio;
@@ -23,17 +21,14 @@ import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
 import longnight.outdoors.Ground;
-import longnight.outdoors.OutdoorParameter;
 import longnight.outdoors.OutdoorState;
 import longnight.outdoors.Surroundings;
 import longnight.outdoors.law.Convection;
 import longnight.outdoors.law.CylinderFlow;
 import longnight.outdoors.law.GroundContact;
 import longnight.outdoors.law.PostureExchange;
-import longnight.outdoors.law.Precipitation;
 import longnight.outdoors.law.Radiation;
 import longnight.outdoors.law.Rain;
-import longnight.outdoors.law.Rime;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +47,7 @@ final class Network {
     private static final int S = BodySegment.COUNT;
     private static final int SKIN = Body.SKIN;
     private static final int CHEST_CORE = Body.CORE + BodySegment.CHEST.ordinal();
-    private static final BodySegment[] SEGMENTS = BodySegment.values();
+    static final BodySegment[] SEGMENTS = BodySegment.values();
     private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
     private static final double KELVIN = 273.15;
     /** Static surface film of the clothing standards [m2 K/W] (ISO 11079:2007, from memory). */
@@ -69,9 +64,9 @@ final class Network {
     /** Water per dry mass below which cloth counts as dry [1] (numerical choice). */
     private static final double DRY = 1e-4;
     /** Melt at the snow surface: conductance above 0 degC [W/(m2 K)] and smoothing width [K] (numerical choices). */
-    private static final double MELT = 200.0;
+    static final double MELT = 200.0;
 
-    private static final double MELT_WIDTH = 0.1;
+    static final double MELT_WIDTH = 0.1;
     /** Shelter leaves at least this drift [m/s] (engineering estimate, no source). */
     private static final double LEAST_WIND = 0.05;
     /** Walking speed up to which the wind ratio was measured [m/s] (ISO 9920:2007, from memory). */
@@ -79,10 +74,6 @@ final class Network {
     /** A warming drill stirs air and cloth like walking at this speed [m/s] (engineering estimate, no source). */
     private static final double DRILL_WALK = 0.7;
 
-    /** Heat of liquid water [J/(kg K)] (textbook). */
-    private static final double WATER_HEAT = 4186;
-    /** Snow and rime that cling to the outermost cloth before they fall off [kg/m2] (engineering estimate, no source). */
-    private static final double ICE_HOLD = 1.0;
     /** Evaporative resistance between wet skin and the cloth on it, at least [m2 Pa/W]: half a millimetre of still air. */
     private static final double LEAST_SKIN_GAP = 1.1;
     /** Water that counts as moving fast, 30 g/h [kg/s], and the share of a brisk look that sweat and sleet ask for. */
@@ -135,7 +126,7 @@ final class Network {
     private final double[] gapNow;
     private final double[] patchVapour;
     /** Share of the way from environment to outermost node at which the surface lies [1]. */
-    private final double[] surfaceShare;
+    final double[] surfaceShare;
     /** Water in the cloth; its heat is held constant between two looks. */
     final Water water;
 
@@ -144,12 +135,6 @@ final class Network {
     private final double clingRange;
     private final double wickingFactor;
     private final double dripTime;
-    private final double finishHalfTime;
-    private final double soaked;
-    private final double catching;
-    private final double drySnowSticks;
-    private final double rimeWater;
-    private final double rimeDrop;
     private final double[] segmentArea;
     /** Sweat that evaporates from bare skin, by segment, constant between two looks [W]. */
     private final double[] bareEvaporation = new double[S];
@@ -165,6 +150,8 @@ final class Network {
     private double precipitationHeat;
     /** Rain that the finish of each patch has stood since it was last dry [s]. */
     final double[] rained;
+
+    private final Wetting wetting;
 
     /** Water bound in pieces that came out of the pack for the first time [kg]. */
     double entered;
@@ -183,7 +170,7 @@ final class Network {
     /** Movement of the body through the air and of the cloth [m/s]. */
     private final double walk;
     /** Share of the outer exchange that partners in touch leave, by segment [1]. */
-    private final double[] apart = new double[S];
+    final double[] apart = new double[S];
 
     private final @Nullable Films films;
     private final WindRatio[] windRatio;
@@ -301,13 +288,6 @@ final class Network {
         clingRange = clothing.get(ClothingParameter.CLING_RANGE);
         wickingFactor = clothing.get(ClothingParameter.WICKING_FACTOR);
         dripTime = clothing.get(ClothingParameter.DRIP_TIME);
-        finishHalfTime = clothing.get(ClothingParameter.FINISH_HALF_TIME);
-        soaked = clothing.get(ClothingParameter.SOAKED_FROM_GROUND);
-        ParameterSet<OutdoorParameter> outdoors = ParameterSet.nominal(OutdoorParameter.class);
-        catching = outdoors.get(OutdoorParameter.CATCHING_AREA);
-        drySnowSticks = outdoors.get(OutdoorParameter.DRY_SNOW_STICKS);
-        rimeWater = outdoors.get(OutdoorParameter.RIME_WATER);
-        rimeDrop = outdoors.get(OutdoorParameter.RIME_DROP);
         segmentArea = areas;
         int[] breathing = new int[patches];
         double[] patchArea = new double[patches];
@@ -315,6 +295,7 @@ final class Network {
             breathing[p] = wet && chains[p].breathes() ? chains[p].elements : 0;
             patchArea[p] = stacks[p].area();
         }
+        wetting = new Wetting(this, clothing);
         water = new Water(patches, breathing, levelStart, nodes, patchArea);
         for (int p = 0; p < patches; p++) {
             windRatio[p] = new WindRatio(
@@ -622,11 +603,7 @@ final class Network {
         }
         lookLength = duration;
         water.moved = 0;
-        boolean falls = around.precipitation > 0;
-        double humidity = around.vapourPressure / SaturationVapour.overWater(around.airCelsius + KELVIN);
-        double snowShare = falls ? Rain.snowProbability(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
-        double wetBulb = falls ? Rain.wetBulb(around.airCelsius, Math.min(1.0, humidity)) : 0.0;
-        double rime = around.supercooledCloud;
+        wetting.look();
         for (int p = 0; p < patches; p++) {
             int s = segmentOf[p];
             double area = stacks[p].area();
@@ -644,9 +621,9 @@ final class Network {
             }
             water.clearSource(p);
             if (pressed) {
-                soakSeat(p, duration, y);
-            } else if (falls || rime > 0) {
-                fall(p, duration, y, snowShare, wetBulb, falls, rime);
+                wetting.soakSeat(p, duration, y);
+            } else {
+                precipitationHeat += wetting.fall(p, duration, y) / duration;
             }
             if (water.hasLiquid(p)) {
                 water.creep(p, duration, chains[p].hold, area, wickingFactor, dripTime);
@@ -667,87 +644,6 @@ final class Network {
                     capacity);
             skinEvaporation[s] += Water.LATENT * water.fromSkin[p];
         }
-    }
-
-    /** Rain, snow and rime onto one patch, outermost cloth first. */
-    private void fall(
-            int p, double duration, double[] y, double snowShare, double wetBulb, boolean falls, double rime) {
-        PatchStack stack = stacks[p];
-        int s = segmentOf[p];
-        double wind = around.windAt[s];
-        double surface = outerCelsius[face[p]] + surfaceShare[p] * (y[face[p]] - outerCelsius[face[p]]);
-        LayerWater outermost = stack.water()[stack.layers() - 1];
-        double growth = stack.areaGrowth() * catching * apart[s];
-        double rain = 0;
-        double frozen = 0;
-        double finish = 0;
-        if (falls) {
-            double rate = around.precipitation;
-            double liquidDriving = Precipitation.driving((1 - snowShare) * rate, 0.0, wetBulb, wind);
-            double solidDriving = Precipitation.driving(snowShare * rate, 1.0, wetBulb, wind);
-            rain = growth * Precipitation.caught(posture, SEGMENTS[s], (1 - snowShare) * rate, liquidDriving);
-            frozen = growth
-                    * Precipitation.caught(posture, SEGMENTS[s], snowShare * rate, solidDriving)
-                    * Precipitation.sticking(wetBulb, wind, surface, drySnowSticks);
-            // the finish of the middle of the interval stands for all of it
-            double tired = duration * FaceWetting.tiring((1 - snowShare) * rate);
-            finish = FaceWetting.repelled(outermost.repels(), rained[p] + 0.5 * tired, finishHalfTime);
-            rained[p] += tired;
-        }
-        if (rime > 0) {
-            double efficiency =
-                    Rime.efficiency(wind, stack.outerDiameter(), rimeDrop, around.airCelsius + KELVIN, around.pressure);
-            frozen +=
-                    growth * Precipitation.sideOn(posture, SEGMENTS[s]) * Rime.flux(rime, rimeWater, wind, efficiency);
-        }
-        double area = stack.area();
-        int top = chains[p].elements - 1;
-        double inside = 0;
-        if (frozen > 0) {
-            // what the outermost cloth cannot hold falls off
-            double room = Math.max(0.0, ICE_HOLD * area - water.ice[node(p, top)]);
-            double m = Math.min(room, frozen * area * duration);
-            water.ice[node(p, top)] += m;
-            water.outsideTotal += m;
-            inside += Water.FUSION * m;
-        }
-        double arriving = rain * duration * (1.0 - finish);
-        for (int k = top; k >= 0 && arriving > 0; k--) {
-            int i = node(p, k);
-            double hold = chains[p].hold[k];
-            double taken = hold <= 0 ? 0.0 : FaceWetting.uptake(arriving, water.liquid[i] / area, hold);
-            double m = taken * area;
-            if (m > 0) {
-                double heat = WATER_HEAT * m * (y[i] - around.airCelsius);
-                water.liquid[i] += m;
-                water.outsideTotal += m;
-                water.give(p, k, -heat / duration);
-                inside += heat;
-            }
-            arriving -= taken;
-            boolean cloth = k == top || chains[p].layer[k] != chains[p].layer[k + 1];
-            if (cloth) {
-                arriving *= stack.water()[chains[p].layer[k]].passes();
-            }
-        }
-        precipitationHeat += inside / duration;
-    }
-
-    /** Half of the snow that melts under the body soaks the cloth that touches it; pads keep it off. */
-    private void soakSeat(int p, double duration, double[] y) {
-        Ground ground = java.util.Objects.requireNonNull(surroundings.ground());
-        // soles are taken as waterproof
-        if (!ground.snow() || stacks[p].padResistance() > 0 || stacks[p].zone() == Zone.FOOT) {
-            return;
-        }
-        double t = y[face[p]];
-        double melting = stacks[p].area() * MELT * 0.5 * (t + Math.sqrt(t * t + MELT_WIDTH * MELT_WIDTH));
-        int top = chains[p].elements - 1;
-        int i = node(p, top);
-        double room = Math.max(0.0, chains[p].hold[top] * stacks[p].area() - water.liquid[i]);
-        double m = Math.min(room, soaked * melting * duration / Water.FUSION);
-        water.liquid[i] += m;
-        water.outsideTotal += m;
     }
 
     /** Edge loss of the contact spot, and melt where the ground is snow; both act on the contact face. */
