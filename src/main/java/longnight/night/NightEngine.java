@@ -1,15 +1,18 @@
 package longnight.night;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import longnight.body.Body;
 import longnight.clothing.Garment;
 import longnight.clothing.Outfit;
 import longnight.clothing.Pad;
 import longnight.clothing.PatchStack;
 import longnight.clothing.Stacks;
+import longnight.figure.Posture;
 import longnight.outdoors.OutdoorState;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +28,7 @@ public final class NightEngine {
     private final Scenario scenario;
     private final ModelChoice choice;
     private final Body body;
+    private final Map<Dress, List<PatchStack>> dressed = new HashMap<>();
     private final List<PatchStack> stacks;
     /** What is worn in the longest phase of the night: that is what the kit's resistance is given for. */
     private final List<PatchStack> rests;
@@ -35,6 +39,9 @@ public final class NightEngine {
         this.scenario = scenario;
         this.choice = choice;
         body = Body.of(scenario.person(), choice.body(), choice.options());
+        for (Phase phase : scenario.plan().stretches()) {
+            dressed.computeIfAbsent(dress(phase), key -> compileStacks(phase));
+        }
         Phase night = scenario.plan().firstOfNight();
         stacks = stacksOf(night);
         Phase longest = night;
@@ -43,7 +50,7 @@ public final class NightEngine {
                 longest = phase;
             }
         }
-        rests = longest == night ? stacks : stacksOf(longest);
+        rests = stacksOf(longest);
         staticTotal = Stacks.staticTotal(rests);
     }
 
@@ -110,10 +117,20 @@ public final class NightEngine {
         return liquid;
     }
 
+    /** What is worn in which posture: stretches that share both share their patches. */
+    private record Dress(Outfit outfit, Posture posture) {}
+
+    private Dress dress(Phase phase) {
+        return new Dress(phase.outfit() == null ? scenario.outfit() : phase.outfit(), phase.posture());
+    }
+
     private List<PatchStack> stacksOf(Phase phase) {
-        Outfit outfit = phase.outfit() == null ? scenario.outfit() : phase.outfit();
+        return Objects.requireNonNull(dressed.get(dress(phase)));
+    }
+
+    private List<PatchStack> compileStacks(Phase phase) {
         return Stacks.compile(
-                outfit,
+                dress(phase).outfit(),
                 phase.posture(),
                 body.segmentAreas(),
                 choice.clothing(),
@@ -136,7 +153,7 @@ public final class NightEngine {
     }
 
     Network network(Phase phase, boolean water) {
-        List<PatchStack> worn = phase == scenario.plan().firstOfNight() ? stacks : stacksOf(phase);
+        List<PatchStack> worn = stacksOf(phase);
         return new Network(
                 body,
                 worn,
