@@ -77,7 +77,7 @@ final class NightCommand implements Callable<Integer> {
         boolean jsonAlone = STANDARD_OUTPUT.equals(json);
         Path folder = out == null && !jsonAlone ? defaultFolder() : out;
         if (folder != null) {
-            Outputs.requireFolder(folder);
+            Outputs.requireFolder(folder, Outputs.NIGHT);
         }
         Path jsonFile = json == null || jsonAlone ? null : Path.of(json);
         if (jsonFile != null) {

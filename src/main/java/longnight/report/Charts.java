@@ -1,13 +1,32 @@
 package longnight.report;
 
+import static longnight.report.Plots.AXIS_SPACE;
+import static longnight.report.Plots.BAND;
+import static longnight.report.Plots.DASHED;
+import static longnight.report.Plots.DOTTED;
+import static longnight.report.Plots.DUSK;
+import static longnight.report.Plots.EMBER;
+import static longnight.report.Plots.GRID;
+import static longnight.report.Plots.NIGHT;
+import static longnight.report.Plots.SOLID;
+import static longnight.report.Plots.STRETCHED;
+import static longnight.report.Plots.THIN;
+import static longnight.report.Plots.area;
+import static longnight.report.Plots.bars;
+import static longnight.report.Plots.look;
+import static longnight.report.Plots.max;
+import static longnight.report.Plots.min;
+import static longnight.report.Plots.negated;
+import static longnight.report.Plots.note;
+import static longnight.report.Plots.plot;
+import static longnight.report.Plots.scaled;
+import static longnight.report.Plots.step;
+import static longnight.report.Plots.style;
+import static longnight.report.Plots.thinned;
+import static longnight.report.Plots.tick;
+
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Paint;
-import java.awt.Stroke;
-import java.awt.geom.Rectangle2D;
-import java.text.FieldPosition;
-import java.text.NumberFormat;
-import java.text.ParsePosition;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -22,32 +41,19 @@ import longnight.night.NightResult;
 import longnight.night.Trace;
 import longnight.night.WaterReport;
 import longnight.night.Way;
-import org.jfree.chart.JFreeChart;
-import org.jfree.chart.annotations.XYPolygonAnnotation;
-import org.jfree.chart.annotations.XYTextAnnotation;
-import org.jfree.chart.axis.AxisLocation;
+import longnight.report.Plots.Bar;
+import longnight.report.Plots.ClockFormat;
+import longnight.report.Plots.WholeFormat;
 import org.jfree.chart.axis.AxisSpace;
-import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.labels.CategoryItemLabelGenerator;
-import org.jfree.chart.labels.ItemLabelAnchor;
-import org.jfree.chart.labels.ItemLabelPosition;
-import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.IntervalMarker;
-import org.jfree.chart.plot.Plot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
-import org.jfree.data.category.CategoryDataset;
-import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
@@ -64,31 +70,8 @@ final class Charts {
     /** File name of the chart of water, without ending. */
     static final String WATER = "water-by-layer";
 
-    private static final Color NIGHT = new Color(0x16324F);
-    private static final Color DUSK = new Color(0x7FA3BD);
-    private static final Color EMBER = new Color(0xF4D58D);
-    private static final Color BAND = new Color(0xC9C5B8);
-    private static final Color STRETCHED = new Color(0xEBE8DF);
-    private static final Color GRID = new Color(0xD8D5CA);
-
-    private static final Stroke SOLID = new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
-    private static final Stroke DASHED =
-            new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {22, 12}, 0);
-    private static final Stroke DOTTED =
-            new BasicStroke(5, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 8}, 0);
-    private static final Stroke THIN = new BasicStroke(2);
-
     /** Below this core temperature the model is stretched [degC]; design decision of the verdict. */
     private static final double STRETCHED_BELOW = 34;
-
-    /** Room for the figures beside a time plot, for the names beside bars [px]; share of a bar plot kept for its labels. */
-    private static final double AXIS_SPACE = 110;
-
-    static final double NAME_SPACE = 380;
-    private static final double LABEL_SHARE = 0.46;
-
-    /** No more points than this along a curve; the trace is much finer than a pixel. */
-    private static final int POINTS = 180;
 
     /** Fills of stacked areas, unlike their neighbours in lightness; the last is for all the rest. */
     private static final Color[] STACK = {NIGHT, EMBER, DUSK, Color.WHITE, BAND};
@@ -100,9 +83,6 @@ final class Charts {
     private static final double NAMED = 0.09;
 
     private Charts() {}
-
-    /** One picture, twice. */
-    record Picture(byte[] png, byte[] svg) {}
 
     static Picture coreHeatDeficit(NightResult result) {
         return picture(result, "chart.deficit.title", Charts::coreHeatDeficit);
@@ -156,25 +136,33 @@ final class Charts {
             double watts = ledger.lostByWay()[way.ordinal()] / duration;
             boolean always = way != Way.PRECIPITATION && way != Way.BROUGHT;
             if (always || Math.abs(watts) >= 0.05) {
-                ways.add(new Bar(Prose.text("way." + way.name()), watts));
+                ways.add(bar(Prose.text("way." + way.name()), watts, lost / duration));
             }
         }
-        ways.sort(Comparator.comparingDouble(Bar::watts).reversed());
+        ways.sort(Comparator.comparingDouble(Bar::value).reversed());
         List<Bar> parts = new ArrayList<>();
         for (BodySegment part : BodySegment.values()) {
-            parts.add(new Bar(Prose.text("part." + part.name()), ledger.lostByPart()[part.ordinal()] / duration));
+            parts.add(bar(
+                    Prose.text("part." + part.name()),
+                    ledger.lostByPart()[part.ordinal()] / duration,
+                    lost / duration));
         }
-        parts.add(new Bar(Prose.text("way.BREATH"), ledger.breath() / duration));
+        parts.add(bar(Prose.text("way.BREATH"), ledger.breath() / duration, lost / duration));
 
-        bars(sheet, "chart.heat.ways", ways, lost / duration);
+        bars(sheet, Prose.text("chart.heat.ways"), ways);
         sheet.space(20);
-        bars(sheet, "chart.heat.parts", parts, lost / duration);
+        bars(sheet, Prose.text("chart.heat.parts"), parts);
         if (ledger.lostByWay()[Way.CLOTHING_STORE.ordinal()] / duration < -0.5) {
             sheet.text(Prose.text("chart.heat.negative"), Fonts.plain(Sheet.TEXT));
         }
         if (ledger.lostByWay()[Way.BROUGHT.ordinal()] / duration <= -0.05) {
             sheet.text(Prose.text("chart.heat.brought"), Fonts.plain(Sheet.TEXT));
         }
+    }
+
+    /** "34 W, 28 %" at the end of a bar. */
+    private static Bar bar(String name, double watts, double whole) {
+        return new Bar(name, watts, Figures.whole(watts) + " W, " + Figures.whole(100 * watts / whole) + " %");
     }
 
     // --- Water ---
@@ -286,35 +274,24 @@ final class Charts {
                 .ifPresent(i -> note(plot, name, time[i], (above[i] + below[i]) / 2, TextAnchor.CENTER));
     }
 
-    private record Bar(String name, double watts) {}
-
     // --- The sheet around the plots ---
 
     /** Verdict above, cautions below, and what there is to draw between them. */
     private static Picture picture(NightResult result, String titleKey, BiConsumer<NightResult, Sheet> content) {
-        Fonts.install();
-        String title = Prose.text(titleKey);
-        List<String> cautions =
-                result.cautions().stream().map(Wording::shortText).toList();
-        Sheet sheet = new Sheet();
-        sheet.text(title, Fonts.plain(Sheet.HEADING));
-        sheet.space(6);
-        sheet.text(Wording.verdict(result), Fonts.bold(Sheet.TITLE));
-        sheet.space(6);
         String atRisk = Wording.atRisk(result);
-        if (!atRisk.isEmpty()) {
-            sheet.text(atRisk, Fonts.bold(Sheet.TEXT));
-        }
-        sheet.text(Wording.who(result), Fonts.plain(Sheet.TEXT));
-        sheet.space(24);
-        if (Wording.hasRun(result)) {
-            content.accept(result, sheet);
-            sheet.space(24);
-        }
-        sheet.box(Prose.text("caution.heading"), cautions);
-        String description =
-                Prose.text("chart.description", Wording.verdict(result), atRisk, String.join(" ", cautions));
-        return new Picture(sheet.png(), sheet.svg(title + ": " + Wording.who(result), description));
+        return Picture.framed(
+                new Picture.Frame(
+                        Prose.text(titleKey),
+                        Wording.verdict(result),
+                        atRisk,
+                        Wording.who(result),
+                        result.cautions().stream().map(Wording::shortText).toList()),
+                sheet -> {
+                    if (Wording.hasRun(result)) {
+                        content.accept(result, sheet);
+                        sheet.space(24);
+                    }
+                });
     }
 
     private static void key(Sheet sheet, String key, double joules, Color fill) {
@@ -324,7 +301,7 @@ final class Charts {
     // --- Core-heat deficit ---
 
     private static XYPlot deficitPlot(NightResult result) {
-        Trace trace = thinned(result.trace());
+        Trace trace = thin(result.trace());
         double[] time = clockTime(result, trace);
         double[] deficit = Arrays.stream(trace.coreHeatDeficit())
                 .map(q -> Math.max(0, q) / 1e3)
@@ -399,7 +376,7 @@ final class Charts {
     // --- The heat bill ---
 
     private static XYPlot billPlot(NightResult result) {
-        Trace trace = thinned(result.trace());
+        Trace trace = thin(result.trace());
         double[] time = clockTime(result, trace);
         double[][] payers = {scaled(trace.paidByCore()), scaled(trace.paidByShell()), scaled(trace.paidByHeatMade())};
         Color[] fills = {NIGHT, DUSK, EMBER};
@@ -425,28 +402,6 @@ final class Charts {
         plot.setRangeZeroBaselinePaint(Sheet.INK);
         plot.setRangeZeroBaselineStroke(THIN);
         return plot;
-    }
-
-    /** Lays one payer on the stack: its payments above zero upward, what it was given downward. */
-    private static void area(
-            XYLineAndShapeRenderer renderer, double[] time, double[] stack, double[] payer, int sign, Color fill) {
-        int n = time.length;
-        double[] outline = new double[4 * n];
-        boolean empty = true;
-        for (int i = 0; i < n; i++) {
-            outline[2 * i] = time[i];
-            outline[2 * i + 1] = stack[i];
-        }
-        for (int i = 0; i < n; i++) {
-            double share = sign * Math.max(0, sign * payer[i]);
-            empty &= share == 0;
-            stack[i] += share;
-            outline[2 * (2 * n - 1 - i)] = time[i];
-            outline[2 * (2 * n - 1 - i) + 1] = stack[i];
-        }
-        if (!empty) {
-            renderer.addAnnotation(new XYPolygonAnnotation(outline, THIN, Sheet.INK, fill), Layer.BACKGROUND);
-        }
     }
 
     private static boolean anyNegativePayer(Trace trace) {
@@ -503,27 +458,13 @@ final class Charts {
         return Double.NaN;
     }
 
-    private static void note(XYPlot plot, String text, double x, double y, TextAnchor anchor) {
-        XYTextAnnotation note = new XYTextAnnotation(text, x, y);
-        note.setFont(Fonts.bold(Sheet.SMALL));
-        note.setPaint(Sheet.INK);
-        note.setBackgroundPaint(Sheet.PAPER);
-        note.setTextAnchor(anchor);
-        plot.addAnnotation(note);
-    }
-
-    private static void look(XYLineAndShapeRenderer renderer, int series, Paint paint, Stroke stroke) {
-        renderer.setSeriesPaint(series, paint);
-        renderer.setSeriesStroke(series, stroke);
-    }
-
     /** Seconds after the midnight before dusk, so that full hours of the clock are full hours of the axis. */
     private static double[] clockTime(NightResult result, Trace trace) {
         double start = result.scenario().plan().startOfDay();
         return Arrays.stream(trace.time()).map(t -> start + t).toArray();
     }
 
-    private static Trace thinned(Trace trace) {
+    private static Trace thin(Trace trace) {
         return new Trace(
                 thinned(trace.time()),
                 thinned(trace.shortfall()),
@@ -538,185 +479,5 @@ final class Charts {
                 thinned(trace.meanSkin()),
                 thinned(trace.hand()),
                 thinned(trace.foot()));
-    }
-
-    /** Every so manieth value, and always the last. */
-    private static double[] thinned(double[] values) {
-        int last = values.length - 1;
-        int stride = Math.max(1, (int) Math.ceil(last / (double) POINTS));
-        return IntStream.rangeClosed(0, (last + stride - 1) / stride)
-                .mapToDouble(i -> values[Math.min(last, i * stride)])
-                .toArray();
-    }
-
-    private static double tick(double duration) {
-        for (double tick : new double[] {600, 1800, 3600, 7200}) {
-            if (duration / tick <= 7) {
-                return tick;
-            }
-        }
-        return 10800;
-    }
-
-    /** A round step that gives three to six ticks. */
-    private static double step(double span) {
-        double unit = StrictMath.pow(10, Math.floor(StrictMath.log10(span / 3)));
-        double step = unit;
-        for (double factor : new double[] {2, 5}) {
-            if (span / (factor * unit) >= 3) {
-                step = factor * unit;
-            }
-        }
-        return step;
-    }
-
-    // --- Bars ---
-
-    private static void bars(Sheet sheet, String heading, List<Bar> bars, double whole) {
-        sheet.text(Prose.text(heading), Fonts.bold(Sheet.HEADING));
-        DefaultCategoryDataset data = new DefaultCategoryDataset();
-        bars.forEach(bar -> data.addValue(bar.watts(), heading, bar.name()));
-        NumberAxis watts = new NumberAxis();
-        double high = Math.max(1, bars.stream().mapToDouble(Bar::watts).max().orElse(0));
-        double low = Math.min(0, bars.stream().mapToDouble(Bar::watts).min().orElse(0));
-        watts.setRange(low, (high - LABEL_SHARE * low) / (1 - LABEL_SHARE));
-        watts.setVisible(false);
-        CategoryAxis names = new CategoryAxis();
-        names.setTickLabelFont(Fonts.plain(Sheet.TEXT));
-        names.setTickLabelPaint(Sheet.INK);
-        names.setTickMarksVisible(false);
-        names.setAxisLineVisible(false);
-        names.setMaximumCategoryLabelWidthRatio(1);
-        names.setLowerMargin(0.01);
-        names.setUpperMargin(0.01);
-        names.setCategoryMargin(0.28);
-        BarRenderer renderer = new BarRenderer();
-        renderer.setBarPainter(new StandardBarPainter());
-        renderer.setShadowVisible(false);
-        renderer.setSeriesPaint(0, NIGHT);
-        renderer.setDefaultItemLabelGenerator(new ShareLabels(whole));
-        renderer.setDefaultItemLabelFont(Fonts.bold(Sheet.TEXT));
-        renderer.setDefaultItemLabelPaint(Sheet.INK);
-        renderer.setDefaultItemLabelsVisible(true);
-        ItemLabelPosition rightOfBar = new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT);
-        renderer.setDefaultPositiveItemLabelPosition(rightOfBar);
-        renderer.setDefaultNegativeItemLabelPosition(rightOfBar);
-        renderer.setItemLabelAnchorOffset(10);
-        CategoryPlot plot = new CategoryPlot(data, names, watts, renderer);
-        plot.setOrientation(PlotOrientation.HORIZONTAL);
-        plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
-        plot.setRangeGridlinesVisible(false);
-        plot.setRangeZeroBaselineVisible(true);
-        plot.setRangeZeroBaselinePaint(Sheet.INK);
-        plot.setRangeZeroBaselineStroke(THIN);
-        AxisSpace space = new AxisSpace();
-        space.setLeft(NAME_SPACE);
-        plot.setFixedDomainAxisSpace(space);
-        style(plot);
-        plot(sheet, 58.0 * bars.size(), plot);
-    }
-
-    /** "34 W, 28 %" at the end of a bar. */
-    private record ShareLabels(double whole) implements CategoryItemLabelGenerator {
-        @Override
-        public String generateLabel(CategoryDataset data, int row, int column) {
-            double watts = data.getValue(row, column).doubleValue();
-            return Figures.whole(watts) + " W, " + Figures.whole(100 * watts / whole) + " %";
-        }
-
-        @Override
-        public String generateRowLabel(CategoryDataset data, int row) {
-            return "";
-        }
-
-        @Override
-        public String generateColumnLabel(CategoryDataset data, int column) {
-            return "";
-        }
-    }
-
-    // --- Style ---
-
-    private static void plot(Sheet sheet, double height, Plot plot) {
-        JFreeChart chart = new JFreeChart(null, null, plot, false);
-        chart.setBackgroundPaint(null);
-        chart.setPadding(RectangleInsets.ZERO_INSETS);
-        sheet.block(
-                height,
-                (pen, top) -> chart.draw(
-                        pen, new Rectangle2D.Double(Sheet.MARGIN, top, Sheet.WIDTH - 2.0 * Sheet.MARGIN, height)));
-    }
-
-    private static void style(Plot plot) {
-        plot.setBackgroundPaint(null);
-        plot.setOutlineVisible(false);
-        plot.setInsets(new RectangleInsets(6, 0, 6, 50));
-    }
-
-    private static void style(ValueAxis axis) {
-        axis.setTickLabelFont(Fonts.plain(Sheet.SMALL));
-        axis.setTickLabelPaint(Sheet.INK);
-        axis.setAxisLinePaint(Sheet.INK);
-        axis.setAxisLineStroke(THIN);
-        axis.setTickMarkPaint(Sheet.INK);
-        axis.setTickMarkStroke(THIN);
-        axis.setTickMarkOutsideLength(8);
-        axis.setTickLabelInsets(new RectangleInsets(4, 4, 4, 8));
-    }
-
-    private static double[] scaled(double[] joules) {
-        return Arrays.stream(joules).map(q -> q / 1e3).toArray();
-    }
-
-    private static double[] negated(double[] values) {
-        return Arrays.stream(values).map(v -> -v).toArray();
-    }
-
-    private static double max(double[] values) {
-        return Arrays.stream(values).max().orElse(0);
-    }
-
-    private static double min(double[] values) {
-        return Arrays.stream(values).min().orElse(0);
-    }
-
-    /** Seconds as the local clock. */
-    private static final class ClockFormat extends NumberFormat {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public StringBuffer format(double number, StringBuffer text, FieldPosition position) {
-            return text.append(Figures.clock(number));
-        }
-
-        @Override
-        public StringBuffer format(long number, StringBuffer text, FieldPosition position) {
-            return format((double) number, text, position);
-        }
-
-        @Override
-        public Number parse(String source, ParsePosition position) {
-            throw new UnsupportedOperationException();
-        }
-    }
-
-    /** Whole numbers without a locale. */
-    private static final class WholeFormat extends NumberFormat {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public StringBuffer format(double number, StringBuffer text, FieldPosition position) {
-            return text.append(Figures.significant(number, 3));
-        }
-
-        @Override
-        public StringBuffer format(long number, StringBuffer text, FieldPosition position) {
-            return format((double) number, text, position);
-        }
-
-        @Override
-        public Number parse(String source, ParsePosition position) {
-            throw new UnsupportedOperationException();
-        }
     }
 }

@@ -1,8 +1,6 @@
 package longnight.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -11,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import longnight.night.NightResult;
 import org.jspecify.annotations.Nullable;
@@ -22,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * they are.
  */
 public final class Outputs {
-    /** Every file this room may put into a folder of results. */
-    static final List<String> FILES = List.of(
+    /** Every file that a night's folder may hold. */
+    public static final List<String> NIGHT = List.of(
             Charts.DEFICIT + ".png",
             Charts.DEFICIT + ".svg",
             Charts.HEAT + ".png",
@@ -34,18 +31,9 @@ public final class Outputs {
             ResultJson.FILE,
             Notes.FILE);
 
-    private static final List<Chart> CHARTS = List.of(
-            new Chart(Charts.DEFICIT, Charts::coreHeatDeficit), new Chart(Charts.HEAT, Charts::whereTheHeatGoes));
-
-    private static final List<Chart> WET =
-            List.of(CHARTS.get(0), CHARTS.get(1), new Chart(Charts.WATER, Charts::waterByLayer));
-
     private static final String EARLIER = "earlier-";
 
     private Outputs() {}
-
-    /** A picture to be: file name without ending, and how it is drawn. */
-    record Chart(String name, Function<NightResult, Charts.Picture> drawing) {}
 
     /**
      * What was written.
@@ -58,9 +46,10 @@ public final class Outputs {
     /**
      * Refuses a folder that cannot take results, before any work is done.
      *
+     * @param names files to be written into it
      * @throws UnwritableException when it, or the nearest folder above it that exists, is no folder or not writable
      */
-    public static void requireFolder(Path folder) throws UnwritableException {
+    public static void requireFolder(Path folder, List<String> names) throws UnwritableException {
         Path there = folder.toAbsolutePath().normalize();
         while (!Files.exists(there) && there.getParent() != null) {
             there = there.getParent();
@@ -71,7 +60,7 @@ public final class Outputs {
         if (!Files.isWritable(there)) {
             throw new UnwritableException(Prose.text("fault.not-writable", there.toString()));
         }
-        for (String name : FILES) {
+        for (String name : names) {
             if (Files.isDirectory(folder.resolve(name))) {
                 throw new UnwritableException(
                         Prose.text("fault.is-a-folder", folder.resolve(name).toString()));
@@ -98,25 +87,36 @@ public final class Outputs {
         }
     }
 
+    /** What belongs into a night's folder. */
+    static Bundle of(NightResult result) {
+        Bundle bundle = new Bundle(NIGHT)
+                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result))
+                .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result));
+        if (Account.isWet(result)) {
+            bundle.picture(Charts.WATER, () -> Charts.waterByLayer(result));
+        }
+        return bundle.file(HourCsv.FILE, HourCsv.text(result))
+                .file(ResultJson.FILE, ResultJson.text(result))
+                .notes(Notes.FILE, Notes.text(result));
+    }
+
+    /** Writes all files of a night into a folder, which is made when it is not there. */
+    public static Written write(NightResult result, Path folder) throws IOException {
+        return write(of(result), folder);
+    }
+
     /**
-     * Writes all files of a result into a folder, which is made when it is not there.
+     * Writes all files of an answer into a folder, which is made when it is not there. Files of that verb which this answer does
+     * not have are taken away, so that no old picture stays beside new figures.
      *
      * @throws UnwritableException when the folder cannot take them
      * @throws IOException when writing fails on the way; the folder is then as it was before
      */
-    public static Written write(NightResult result, Path folder) throws IOException {
-        return write(result, folder, Account.isWet(result) ? WET : CHARTS);
-    }
-
-    static Written write(NightResult result, Path folder, List<Chart> charts) throws IOException {
-        requireFolder(folder);
+    public static Written write(Bundle bundle, Path folder) throws IOException {
+        requireFolder(folder, bundle.names());
         Map<String, byte[]> files = new LinkedHashMap<>();
-        String note = draw(result, charts, files);
-        files.put(HourCsv.FILE, HourCsv.text(result).getBytes(StandardCharsets.UTF_8));
-        files.put(ResultJson.FILE, ResultJson.text(result).getBytes(StandardCharsets.UTF_8));
-        String notes = Notes.text(result) + (note == null ? "" : "\n" + note + "\n");
-        files.put(Notes.FILE, notes.getBytes(StandardCharsets.UTF_8));
-        place(files, folder.toAbsolutePath().normalize());
+        @Nullable String note = bundle.make(files);
+        place(files, bundle.names(), folder.toAbsolutePath().normalize());
         return new Written(List.copyOf(files.keySet()), note);
     }
 
@@ -133,26 +133,7 @@ public final class Outputs {
         }
     }
 
-    /**
-     * Adds the pictures. A toolkit that lacks a library or a font fails with errors, not exceptions; the night's figures
-     * must reach the reader all the same.
-     */
-    private static @Nullable String draw(NightResult result, List<Chart> charts, Map<String, byte[]> files) {
-        Map<String, byte[]> drawn = new LinkedHashMap<>();
-        try {
-            for (Chart chart : charts) {
-                Charts.Picture picture = chart.drawing().apply(result);
-                drawn.put(chart.name() + ".png", picture.png());
-                drawn.put(chart.name() + ".svg", picture.svg());
-            }
-        } catch (Error | UncheckedIOException fault) {
-            return Prose.text("chart.missing", fault.toString());
-        }
-        files.putAll(drawn);
-        return null;
-    }
-
-    private static void place(Map<String, byte[]> files, Path folder) throws IOException {
+    private static void place(Map<String, byte[]> files, List<String> names, Path folder) throws IOException {
         boolean exists = Files.isDirectory(folder);
         Path parent = exists ? folder : parentOf(folder);
         Files.createDirectories(parent);
@@ -162,7 +143,7 @@ public final class Outputs {
                 Files.write(drafts.resolve(file.getKey()), file.getValue());
             }
             if (exists) {
-                swap(files.keySet(), drafts, folder);
+                swap(names, files.keySet(), drafts, folder);
             } else {
                 Files.move(drafts, folder, StandardCopyOption.ATOMIC_MOVE);
             }
@@ -172,10 +153,10 @@ public final class Outputs {
     }
 
     /** Takes away what an earlier run left, a picture that this run could not draw included, and puts the new in its place. */
-    static void swap(Set<String> names, Path drafts, Path folder) throws IOException {
+    static void swap(List<String> all, Set<String> names, Path drafts, Path folder) throws IOException {
         List<String> touched = new ArrayList<>();
         try {
-            for (String name : FILES) {
+            for (String name : all) {
                 touched.add(name);
                 Path there = folder.resolve(name);
                 if (Files.exists(there)) {

@@ -79,12 +79,12 @@ class CautionsEverywhereTest {
     @ParameterizedTest
     @MethodSource("nights")
     void the_pixels_hold_the_sheet_that_the_vectors_hold(NightResult night) throws Exception {
-        List<Charts.Picture> pictures =
+        List<Picture> pictures =
                 new ArrayList<>(List.of(Charts.coreHeatDeficit(night), Charts.whereTheHeatGoes(night)));
         if (night.water() != null) {
             pictures.add(Charts.waterByLayer(night));
         }
-        for (Charts.Picture picture : pictures) {
+        for (Picture picture : pictures) {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.png()));
             Document svg = parsed(picture.svg());
             assertThat(svg.getDocumentElement().getAttribute("viewBox"))
@@ -122,11 +122,11 @@ class CautionsEverywhereTest {
         Fonts.install();
         for (Way way : Way.values()) {
             String name = Prose.text("way." + way);
-            assertThat(Sheet.width(name, Fonts.plain(Sheet.TEXT))).as(name).isLessThan(Charts.NAME_SPACE - 20);
+            assertThat(Sheet.width(name, Fonts.plain(Sheet.TEXT))).as(name).isLessThan(Plots.NAME_SPACE - 20);
         }
         for (BodySegment part : BodySegment.values()) {
             String name = Prose.text("part." + part);
-            assertThat(Sheet.width(name, Fonts.plain(Sheet.TEXT))).as(name).isLessThan(Charts.NAME_SPACE - 20);
+            assertThat(Sheet.width(name, Fonts.plain(Sheet.TEXT))).as(name).isLessThan(Plots.NAME_SPACE - 20);
         }
     }
 

@@ -19,8 +19,8 @@ class OutputsTest {
         Path out = folder.resolve("a/b");
         Outputs.Written written = Outputs.write(NightFixture.wet(), out);
         assertThat(written.note()).isNull();
-        assertThat(names(out)).containsExactlyInAnyOrderElementsOf(Outputs.FILES);
-        assertThat(written.files()).containsExactlyInAnyOrderElementsOf(Outputs.FILES);
+        assertThat(names(out)).containsExactlyInAnyOrderElementsOf(Outputs.NIGHT);
+        assertThat(written.files()).containsExactlyInAnyOrderElementsOf(Outputs.NIGHT);
         assertThat(names(folder.resolve("a"))).containsExactly("b");
     }
 
@@ -46,7 +46,7 @@ class OutputsTest {
         assertThat(Files.readAllBytes(folder.resolve(HourCsv.FILE))).isNotEqualTo(easy);
         assertThat(folder.resolve("diary.txt")).hasContent("mine");
         // a night in which nothing gets wet has no chart of water, and an earlier one does not stay
-        assertThat(names(folder)).hasSize(Outputs.FILES.size() - 1).noneMatch(name -> name.startsWith(Charts.WATER));
+        assertThat(names(folder)).hasSize(Outputs.NIGHT.size() - 1).noneMatch(name -> name.startsWith(Charts.WATER));
     }
 
     @Test
@@ -77,19 +77,19 @@ class OutputsTest {
     void when_a_move_fails_half_way_the_earlier_files_come_back() throws Exception {
         Path drafts = Files.createDirectory(folder.resolve("drafts"));
         Path there = Files.createDirectory(folder.resolve("there"));
-        for (String name : Outputs.FILES) {
+        for (String name : Outputs.NIGHT) {
             Files.writeString(there.resolve(name), "earlier");
         }
         Files.writeString(there.resolve("diary.txt"), "mine");
-        for (String name : Outputs.FILES.subList(0, 4)) { // the fifth draft is missing: its move fails
+        for (String name : Outputs.NIGHT.subList(0, 4)) { // the fifth draft is missing: its move fails
             Files.writeString(drafts.resolve(name), "new");
         }
-        assertThatThrownBy(() -> Outputs.swap(java.util.Set.copyOf(Outputs.FILES), drafts, there))
+        assertThatThrownBy(() -> Outputs.swap(Outputs.NIGHT, java.util.Set.copyOf(Outputs.NIGHT), drafts, there))
                 .isInstanceOf(java.io.IOException.class);
-        for (String name : Outputs.FILES) {
+        for (String name : Outputs.NIGHT) {
             assertThat(there.resolve(name)).hasContent("earlier");
         }
-        assertThat(names(there)).hasSize(Outputs.FILES.size() + 1);
+        assertThat(names(there)).hasSize(Outputs.NIGHT.size() + 1);
     }
 
     @Test
@@ -98,19 +98,26 @@ class OutputsTest {
         Path there = Files.createDirectory(folder.resolve("there"));
         Files.writeString(there.resolve(Charts.DEFICIT + ".png"), "of another night");
         Files.writeString(drafts.resolve(HourCsv.FILE), "new");
-        Outputs.swap(java.util.Set.of(HourCsv.FILE), drafts, there);
+        Outputs.swap(Outputs.NIGHT, java.util.Set.of(HourCsv.FILE), drafts, there);
         assertThat(names(there)).containsExactly(HourCsv.FILE);
     }
 
     @Test
     void a_machine_that_cannot_draw_still_gets_every_figure() throws Exception {
-        Outputs.Written written =
-                Outputs.write(NightFixture.easy(), folder, List.of(new Outputs.Chart("chart", night -> {
-                    throw new InternalError("Fontconfig head is null");
-                })));
+        Bundle bundle = Outputs.of(NightFixture.easy()).picture(Charts.HEAT, () -> {
+            throw new InternalError("Fontconfig head is null");
+        });
+        Outputs.Written written = Outputs.write(bundle, folder);
         assertThat(written.note()).contains("Fontconfig head is null");
         assertThat(names(folder)).containsExactlyInAnyOrder(HourCsv.FILE, ResultJson.FILE, Notes.FILE);
         assertThat(Files.readString(folder.resolve(Notes.FILE))).contains("Fontconfig head is null");
+    }
+
+    @Test
+    void a_file_that_the_verb_does_not_own_is_refused() {
+        assertThatThrownBy(() -> new Bundle(List.of("a.csv")).file("b.csv", ""))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("b.csv");
     }
 
     @Test

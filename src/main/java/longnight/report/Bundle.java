@@ -1,0 +1,87 @@
+package longnight.report;
+
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** The files of one answer before they are written: texts, and pictures still to be drawn. */
+public final class Bundle {
+    private final List<String> names;
+    private final Map<String, Supplier<Picture>> pictures = new LinkedHashMap<>();
+    private final Map<String, String> texts = new LinkedHashMap<>();
+    private @Nullable String notes;
+
+    /**
+     * An empty bundle.
+     *
+     * @param names every file that an answer of this kind may ever have; the folder's owner for these names
+     */
+    Bundle(List<String> names) {
+        this.names = List.copyOf(names);
+    }
+
+    List<String> names() {
+        return names;
+    }
+
+    /** Adds a picture, to be drawn when the bundle is written: {@code name.png} and {@code name.svg}. */
+    Bundle picture(String name, Supplier<Picture> drawing) {
+        require(name + ".png");
+        require(name + ".svg");
+        pictures.put(name, drawing);
+        return this;
+    }
+
+    /** Adds a text. */
+    Bundle file(String name, String text) {
+        require(name);
+        texts.put(name, text);
+        return this;
+    }
+
+    /** Adds the text that also says why pictures are missing, should they. */
+    Bundle notes(String name, String text) {
+        notes = name;
+        return file(name, text);
+    }
+
+    private void require(String name) {
+        if (!names.contains(name)) {
+            throw new IllegalArgumentException(name + " is not among the files of this answer: " + names);
+        }
+    }
+
+    /** Makes every file in memory; returns why pictures are missing, or null. */
+    @Nullable
+    String make(Map<String, byte[]> files) {
+        @Nullable String note = draw(files);
+        texts.forEach((name, text) -> files.put(
+                name,
+                (note != null && name.equals(notes) ? text + "\n" + note + "\n" : text)
+                        .getBytes(StandardCharsets.UTF_8)));
+        return note;
+    }
+
+    /**
+     * Adds the pictures. A toolkit that lacks a library or a font fails with errors, not exceptions; the figures must reach the
+     * reader all the same.
+     */
+    private @Nullable String draw(Map<String, byte[]> files) {
+        Map<String, byte[]> drawn = new LinkedHashMap<>();
+        try {
+            pictures.forEach((name, drawing) -> {
+                Picture picture = drawing.get();
+                drawn.put(name + ".png", picture.png());
+                drawn.put(name + ".svg", picture.svg());
+            });
+        } catch (Error | UncheckedIOException fault) {
+            return Prose.text("chart.missing", fault.toString());
+        }
+        files.putAll(drawn);
+        return null;
+    }
+}
