@@ -32,6 +32,21 @@ public record Scenario(
         List<Caution> cautions,
         List<String> limits) {
 
+    /** The same question for somebody else. */
+    public Scenario withPerson(Person other) {
+        return new Scenario(title, nightName, kitName, other, outfit, surroundings, plan, guesses, cautions, limits);
+    }
+
+    /** The same question in other surroundings. Whether these lie within the model's range is for the caller to know. */
+    public Scenario withSurroundings(Surroundings other) {
+        return new Scenario(title, nightName, kitName, person, outfit, other, plan, guesses, cautions, limits);
+    }
+
+    /** The same question in other clothes; phases of the plan that have clothes of their own keep them. */
+    public Scenario withOutfit(String name, Outfit other) {
+        return new Scenario(title, nightName, name, person, other, surroundings, plan, guesses, cautions, limits);
+    }
+
     /** The same question with another plan. */
     public Scenario withPlan(NightPlan other) {
         return new Scenario(title, nightName, kitName, person, outfit, surroundings, other, guesses, cautions, limits);

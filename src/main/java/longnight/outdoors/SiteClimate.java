@@ -1,5 +1,6 @@
 package longnight.outdoors;
 
+import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import longnight.air.Humidity;
 import longnight.air.SaturationVapour;
@@ -49,6 +50,9 @@ public final class SiteClimate implements Surroundings {
     /** Roughness of the snow surface itself, whatever stands around it [m], textbook. */
     private static final double SURFACE_ROUGHNESS = 0.001;
 
+    private final Site site;
+    private final Weather weather;
+    private final ParameterSet<OutdoorParameter> parameters;
     private final double[] time;
     private final double[] air;
     private final double[] vapour;
@@ -71,6 +75,9 @@ public final class SiteClimate implements Surroundings {
 
     /** Works out the night at the record's times. */
     public SiteClimate(Site site, Weather weather, Posture posture, ParameterSet<OutdoorParameter> parameters) {
+        this.site = site;
+        this.weather = weather;
+        this.parameters = parameters;
         int n = weather.time().length;
         time = weather.time();
         wind10 = weather.wind10();
@@ -172,6 +179,11 @@ public final class SiteClimate implements Surroundings {
         out.precipitation = precipitation[f < 1 ? i : i + 1];
         out.cloud = between(cloud, i, f);
         out.supercooledCloud = between(supercooled, i, f);
+    }
+
+    @Override
+    public SiteClimate under(UnaryOperator<Weather> change) {
+        return new SiteClimate(site, change.apply(weather), posture, parameters);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package longnight.outdoors;
 
+import java.util.function.UnaryOperator;
 import longnight.figure.Posture;
 
 /** The environment over time: a night outdoors or a laboratory chamber. Stateless after construction: threads may share it. */
@@ -15,6 +16,16 @@ public interface Surroundings {
     /** As {@link #at(double, OutdoorState)} for a person in another posture than the surroundings were made for. */
     default void at(double time, Posture posture, OutdoorState out) {
         at(time, out);
+    }
+
+    /**
+     * The same place in another course of weather.
+     *
+     * @param change made to the weather of the place
+     * @throws UnsupportedOperationException indoors: a chamber has no weather
+     */
+    default Surroundings under(UnaryOperator<Weather> change) {
+        throw new UnsupportedOperationException("a chamber has no weather");
     }
 
     /** First time covered [s]. */

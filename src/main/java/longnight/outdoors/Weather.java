@@ -1,5 +1,8 @@
 package longnight.outdoors;
 
+import java.util.Arrays;
+import longnight.air.Temperature;
+
 /**
  * A weather series, instantaneous values to be interpolated linearly. Arrays have equal length, at least 2; they are
  * copied on the way in and must not be changed by those who read them.
@@ -46,5 +49,34 @@ public record Weather(
         Ranges.requireAll("weather precipitation [mm/h]", precipitation, n, 0, 200, false);
         Ranges.requireAll("weather pressure [Pa]", pressure, n, 3e4, 1.1e5, true);
         Ranges.requireAll("weather skyLongwave [W/m2]", skyLongwave, n, 40, 600, true);
+    }
+
+    /**
+     * The same course with all air temperatures moved; relative humidity and the emissivity of the sky stay, so that vapour never
+     * passes saturation and a clear sky stays clear.
+     *
+     * @param kelvin added to every temperature [K]
+     * @throws IllegalArgumentException when a value then lies outside its range
+     */
+    public Weather warmer(double kelvin) {
+        double[] moved = new double[time.length];
+        double[] sky = new double[time.length];
+        for (int i = 0; i < time.length; i++) {
+            moved[i] = airCelsius[i] + kelvin;
+            double ratio = Temperature.kelvin(moved[i]) / Temperature.kelvin(airCelsius[i]);
+            sky[i] = skyLongwave[i] * ratio * ratio * ratio * ratio;
+        }
+        return new Weather(time, moved, relativeHumidity, wind10, cloud, precipitation, pressure, sky);
+    }
+
+    /**
+     * The same course in a steady wind.
+     *
+     * @param steady 10-minute mean wind at 10 m in the open [m/s], 0 to 75
+     */
+    public Weather inWind(double steady) {
+        double[] wind = new double[time.length];
+        Arrays.fill(wind, steady);
+        return new Weather(time, airCelsius, relativeHumidity, wind, cloud, precipitation, pressure, skyLongwave);
     }
 }

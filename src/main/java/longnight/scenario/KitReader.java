@@ -1,8 +1,6 @@
 package longnight.scenario;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import longnight.assumption.Guess;
+import longnight.clothing.Dressing;
 import longnight.clothing.Garment;
-import longnight.clothing.GarmentKind;
 import longnight.clothing.Garments;
 import longnight.clothing.Pad;
 import longnight.quantity.Spelling;
@@ -22,33 +20,36 @@ import org.jspecify.annotations.Nullable;
 
 /** What is worn and what lies under the body, out of a wardrobe. */
 final class KitReader {
-    private static final Set<GarmentKind> PARKAS = EnumSet.of(GarmentKind.PARKA);
-    private static final Set<GarmentKind> FOOTWEAR =
-            EnumSet.of(GarmentKind.SHOES, GarmentKind.BOOTS, GarmentKind.INSULATED_BOOTS);
-
-    /** Kinds that lie next to the skin, and what nobody wears below them. */
-    private static final Map<GarmentKind, Set<GarmentKind>> NEVER_BELOW = new EnumMap<>(Map.of(
-            GarmentKind.BASE_TOP,
-            EnumSet.of(
-                    GarmentKind.MID_TOP,
-                    GarmentKind.VEST,
-                    GarmentKind.WIND_TOP,
-                    GarmentKind.RAIN_TOP,
-                    GarmentKind.INSULATED_JACKET,
-                    GarmentKind.PARKA,
-                    GarmentKind.CAPE),
-            GarmentKind.BASE_BOTTOM,
-            EnumSet.of(
-                    GarmentKind.TROUSERS,
-                    GarmentKind.WIND_TROUSERS,
-                    GarmentKind.RAIN_TROUSERS,
-                    GarmentKind.INSULATED_TROUSERS),
-            GarmentKind.LINER_GLOVES,
-            EnumSet.of(GarmentKind.GLOVES, GarmentKind.MITTENS),
-            GarmentKind.SOCKS,
-            FOOTWEAR));
-
     private KitReader() {}
+
+    /** Everything in a wardrobe. */
+    static Gear gear(Wardrobe wardrobe) {
+        List<Garment> pieces = new ArrayList<>();
+        List<Guess> guesses = new ArrayList<>();
+        for (Piece piece : wardrobe.pieces().values()) {
+            Garments.Derived derived = derived(piece);
+            pieces.add(derived.garment());
+            addGuesses(piece, derived, guesses);
+        }
+        List<Pad> pads = new ArrayList<>();
+        for (Underlay pad : wardrobe.pads().values()) {
+            pads.add(pad.pad());
+            guesses.addAll(pad.guesses());
+        }
+        return new Gear(pieces, pads, guesses);
+    }
+
+    private static void addGuesses(Piece piece, Garments.Derived derived, List<Guess> guesses) {
+        guesses.addAll(piece.guesses());
+        guesses.addAll(derived.guesses());
+        if (!piece.finishTold() && Garments.takesFinish(derived.garment())) {
+            guesses.add(Guess.word(
+                    piece.spec().id(),
+                    "state of the water-repellent finish",
+                    Key.wordOf(piece.spec().condition()),
+                    "not given; common practice, no source"));
+        }
+    }
 
     static Dress read(Section section, Findings findings) {
         Wardrobe wardrobe = WardrobeReader.read(TextFile.read(section.written("wardrobe")));
@@ -82,15 +83,7 @@ final class KitReader {
             Piece piece = each.what();
             Garments.Derived derived = derived(piece);
             garments.put(each.name().text(), derived.garment());
-            findings.guesses.addAll(piece.guesses());
-            findings.guesses.addAll(derived.guesses());
-            if (!piece.finishTold() && Garments.takesFinish(derived.garment())) {
-                findings.guesses.add(Guess.word(
-                        piece.spec().id(),
-                        "state of the water-repellent finish",
-                        Key.wordOf(piece.spec().condition()),
-                        "not given; common practice, no source"));
-            }
+            addGuesses(piece, derived, findings.guesses);
         }
         List<Pad> under = new ArrayList<>();
         for (Worn<Underlay> each : pads) {
@@ -105,11 +98,27 @@ final class KitReader {
 
     /** Refuses what nobody wears over each other. */
     static void check(List<Worn<Piece>> worn, boolean layered) {
-        if (!layered) {
-            onlyOne(worn, PARKAS, "outer parka");
-            onlyOne(worn, FOOTWEAR, "pair of boots or shoes");
+        Dressing.@Nullable Clash clash = Dressing.firstClash(
+                worn.stream().map(each -> each.what().spec().kind()).toList(), layered);
+        if (clash == null) {
+            return;
         }
-        checkOrder(worn);
+        Worn<Piece> upper = worn.get(clash.upper());
+        String name = "\"" + upper.name().text() + "\"";
+        String lower = "\"" + worn.get(clash.lower()).name().text() + "\"";
+        if (clash.reason() == Dressing.Reason.WRONG_ORDER) {
+            throw upper.name()
+                    .place()
+                    .fault(
+                            name + " (" + Key.wordOf(upper.what().spec().kind()) + ") over " + lower,
+                            "pieces are listed from the skin outwards");
+        }
+        String what = clash.reason() == Dressing.Reason.SECOND_PARKA ? "outer parka" : "pair of boots or shoes";
+        throw upper.name()
+                .place()
+                .fault(
+                        name + ", a second " + what + " beside " + lower,
+                        "one is worn, or write \"layered: yes\" to wear both over each other");
     }
 
     /** What a name of the kit stands for in the wardrobe. */
@@ -146,41 +155,6 @@ final class KitReader {
         } catch (IllegalArgumentException fault) {
             throw piece.place()
                     .fault(String.valueOf(fault.getMessage()), "write what is missing, or correct what is written");
-        }
-    }
-
-    private static void onlyOne(List<Worn<Piece>> worn, Set<GarmentKind> kinds, String what) {
-        String first = "";
-        for (Worn<Piece> each : worn) {
-            if (!kinds.contains(each.what().spec().kind())) {
-                continue;
-            }
-            if (!first.isEmpty()) {
-                throw each.name()
-                        .place()
-                        .fault(
-                                "\"" + each.name().text() + "\", a second " + what + " beside \"" + first + "\"",
-                                "one is worn, or write \"layered: yes\" to wear both over each other");
-            }
-            first = each.name().text();
-        }
-    }
-
-    private static void checkOrder(List<Worn<Piece>> worn) {
-        for (int i = 0; i < worn.size(); i++) {
-            Worn<Piece> upper = worn.get(i);
-            GarmentKind kind = upper.what().spec().kind();
-            Set<GarmentKind> never = NEVER_BELOW.getOrDefault(kind, EnumSet.noneOf(GarmentKind.class));
-            for (Worn<Piece> lower : worn.subList(0, i)) {
-                if (never.contains(lower.what().spec().kind())) {
-                    throw upper.name()
-                            .place()
-                            .fault(
-                                    "\"" + upper.name().text() + "\" (" + Key.wordOf(kind) + ") over \""
-                                            + lower.name().text() + "\"",
-                                    "pieces are listed from the skin outwards");
-                }
-            }
         }
     }
 }

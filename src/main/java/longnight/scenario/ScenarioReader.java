@@ -38,11 +38,55 @@ public final class ScenarioReader {
      *     {@link Scenario#limits()}
      */
     public static Loaded read(Path night) {
-        Value root = YamlFile.read(TextFile.read(night, Place.of(night)));
-        return read(new Section(root, Tables.NIGHT));
+        return read(night, Instead.NOTHING);
     }
 
-    private static Loaded read(Section night) {
+    /**
+     * The same with another person or kit than the night file's own.
+     *
+     * @param night   the file
+     * @param instead files that take the place of its sections
+     * @throws InputFault as above
+     */
+    public static Loaded read(Path night, Instead instead) {
+        return read(night(night), instead);
+    }
+
+    /**
+     * Everything in the wardrobe from which a night's kit is taken.
+     *
+     * @param night   the file
+     * @param instead files that take the place of its sections
+     * @throws InputFault when the wardrobe is at fault, or the night has no kit
+     */
+    public static Gear gear(Path night, Instead instead) {
+        Section file = night(night);
+        if (instead.kit() == null && !file.has("kit")) {
+            throw file.place().fault("a night without \"kit\"", "write what is worn");
+        }
+        return KitReader.gear(
+                WardrobeReader.read(TextFile.read(kit(file, instead).written("wardrobe"))));
+    }
+
+    /**
+     * Everything in a wardrobe.
+     *
+     * @param wardrobe the file
+     * @throws InputFault when anything in it is at fault
+     */
+    public static Gear wardrobe(Path wardrobe) {
+        return KitReader.gear(WardrobeReader.read(TextFile.read(wardrobe, Place.of(wardrobe))));
+    }
+
+    private static Section night(Path file) {
+        return new Section(YamlFile.read(TextFile.read(file, Place.of(file))), Tables.NIGHT);
+    }
+
+    private static Section kit(Section night, Instead instead) {
+        return section(night, "kit", instead.kit());
+    }
+
+    private static Loaded read(Section night, Instead instead) {
         Findings findings = new Findings();
         boolean indoors = night.has("laboratory");
         for (String key : List.of("site", "weather")) {
@@ -53,7 +97,7 @@ public final class ScenarioReader {
                 throw night.place().fault("a night without \"" + key + "\"", "write site and weather, or laboratory");
             }
         }
-        Person person = PersonReader.read(section(night, "person"), findings);
+        Person person = PersonReader.read(section(night, "person", instead.person()), findings);
         Section plan = section(night, "plan");
         NightHours hours = PlanReader.hours(plan);
         @Nullable Section laboratory = indoors ? section(night, "laboratory") : null;
@@ -62,13 +106,13 @@ public final class ScenarioReader {
         @Nullable Dress dress = null;
         String kitName;
         if (laboratory != null && LaboratoryReader.dresses(laboratory)) {
-            if (night.has("kit")) {
+            if (night.has("kit") || instead.kit() != null) {
                 throw night.keyAt("kit").fault("\"kit\" beside the laboratory's clothing", "write one of them");
             }
             outfit = LaboratoryReader.clothing(laboratory, findings);
             kitName = laboratory.has("clothing") ? "laboratory clothing" : "nude";
-        } else if (night.has("kit")) {
-            Section kit = section(night, "kit");
+        } else if (night.has("kit") || instead.kit() != null) {
+            Section kit = kit(night, instead);
             dress = KitReader.read(kit, findings);
             outfit = dress.outfit(dress.whole(), true);
             kitName = kit.text("name");
@@ -137,6 +181,14 @@ public final class ScenarioReader {
     }
 
     /** A section that stands in the file, or in a file of its own that is named in its place. */
+    private static Section section(Section owner, String key, @Nullable Path instead) {
+        return instead == null
+                ? section(owner, key)
+                : new Section(
+                        YamlFile.read(TextFile.read(instead, Place.of(instead))),
+                        Tables.NIGHT.key(key).innerOf());
+    }
+
     private static Section section(Section owner, String key) {
         Value value = owner.value(key);
         Table table = Tables.NIGHT.key(key).innerOf();
