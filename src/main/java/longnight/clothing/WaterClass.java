@@ -29,13 +29,16 @@ public enum WaterClass {
     LEATHER(1, 1, 0.5, 0.5, 0, 0.15, 0.30),
     BOOT_FELT(0.90, 1.0, 0.5, 0.5, 0, 0.01, 0.02);
 
+    /** Cells of the tables of regain. */
+    private static final int CELLS = 1024;
+
     private final double least;
     private final double range;
     private final double hold;
     private final double wrung;
     private final double wicking;
-    private final double regain65;
-    private final double regainCap;
+    /** {@link Sorption#regain} by cells of humidity: the cubic through value and slope at both ends of each. */
+    private final double[] regain;
 
     WaterClass(
             double least, double range, double hold, double wrung, double wicking, double regain65, double regainCap) {
@@ -44,8 +47,18 @@ public enum WaterClass {
         this.hold = hold;
         this.wrung = wrung;
         this.wicking = wicking;
-        this.regain65 = regain65;
-        this.regainCap = regainCap;
+        regain = new double[4 * CELLS];
+        double h = 1.0 / CELLS;
+        for (int i = 0; i < CELLS; i++) {
+            double y0 = Sorption.regain(i * h, regain65, regainCap);
+            double y1 = Sorption.regain((i + 1) * h, regain65, regainCap);
+            double s0 = h * Sorption.regainSlope(i * h, regain65, regainCap);
+            double s1 = h * Sorption.regainSlope((i + 1) * h, regain65, regainCap);
+            regain[4 * i] = y0;
+            regain[4 * i + 1] = s0;
+            regain[4 * i + 2] = 3 * (y1 - y0) - 2 * s0 - s1;
+            regain[4 * i + 3] = 2 * (y0 - y1) + s0 + s1;
+        }
     }
 
     static WaterClass of(Fabric fabric) {
@@ -89,14 +102,22 @@ public enum WaterClass {
         return wicking;
     }
 
-    /** Bound water in balance [kg/kg] with air of the given humidity [1]. */
+    /** Bound water in balance [kg/kg] with air of the given humidity [1]: {@link Sorption#regain} within 1e-7. */
     public double regain(double humidity) {
-        return Sorption.regain(humidity, regain65, regainCap);
+        double x = CELLS * Math.min(1, Math.max(0, humidity));
+        int i = Math.min(CELLS - 1, (int) x);
+        double u = x - i;
+        int j = 4 * i;
+        return regain[j] + u * (regain[j + 1] + u * (regain[j + 2] + u * regain[j + 3]));
     }
 
-    /** Slope of {@link #regain}. */
+    /** Slope of {@link #regain}; humidity inside 0 to 1. */
     public double regainSlope(double humidity) {
-        return Sorption.regainSlope(humidity, regain65, regainCap);
+        double x = CELLS * humidity;
+        int i = Math.min(CELLS - 1, (int) x);
+        double u = x - i;
+        int j = 4 * i;
+        return CELLS * (regain[j + 1] + u * (2 * regain[j + 2] + u * 3 * regain[j + 3]));
     }
 
     /** True where nothing of thickness can collapse: gaps beside it close when it is wet. */

@@ -69,6 +69,17 @@ class MortonHearleSorptionTest {
         assertThat(cloth.regain(-0.1)).isCloseTo(0, within(1e-15));
     }
 
+    /** What the time loop reads from tables is the law itself. */
+    @ParameterizedTest
+    @CsvSource({"WOOL, 0.15, 0.33", "POLYESTER_KNIT, 0.004, 0.01", "COTTON, 0.075, 0.24"})
+    void tablesFollowTheLaw(WaterClass cloth, double regain65, double cap) {
+        for (double humidity = 0; humidity <= 1; humidity += 1.0 / 7919) {
+            assertThat(cloth.regain(humidity)).isCloseTo(Sorption.regain(humidity, regain65, cap), within(1e-7 * cap));
+            assertThat(cloth.regainSlope(humidity))
+                    .isCloseTo(Sorption.regainSlope(humidity, regain65, cap), within(2e-4 * cap));
+        }
+    }
+
     /** Worked value: 2.51e5 J/kg at 65 %, printed to three figures. */
     @Test
     void heatOfBinding() {
