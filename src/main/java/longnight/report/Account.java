@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import longnight.night.DayReport;
 import longnight.night.FuelReport;
+import longnight.night.HourRow;
 import longnight.night.NightPlan;
 import longnight.night.NightResult;
 import longnight.night.Phase;
+import longnight.night.SecondOpinion;
 import longnight.night.WaterReport;
+import org.jspecify.annotations.Nullable;
 
 /** Plan, water, food and drink, march and drill, in sentences. What there is nothing to tell about has none. */
 final class Account {
@@ -251,5 +254,78 @@ final class Account {
             }
         }
         return Double.NaN;
+    }
+
+    /** Demand, bill, deficit and debt, one sentence each; only where something was reckoned. */
+    static List<String> headlines(NightResult result) {
+        HourRow last = Wording.lastHour(result);
+        String letGo = Figures.kilojoules(last.letGo());
+        return List.of(
+                Prose.text(
+                        Double.isNaN(result.demand()) ? "page.demand.none" : "page.demand",
+                        Figures.decimals(result.demand(), 2),
+                        Figures.whole(result.restHeat()),
+                        Wording.clock(result, result.demandTime())),
+                Prose.text(
+                        "page.shortfall",
+                        Figures.kilojoules(result.shortfallHeat()),
+                        Figures.kilojoules(result.shortfallHeat() / result.bodyArea()),
+                        Figures.kilojoules(last.paidByHeatMade()),
+                        Figures.kilojoules(last.paidByShell()),
+                        Figures.kilojoules(last.paidByCore())),
+                result.coreHeatDeficitWorst() < Figures.DEAD_BAND
+                        ? Prose.text("page.deficit.none", letGo)
+                        : Prose.text(
+                                "page.deficit",
+                                Figures.deficit(result.coreHeatDeficitDawn()),
+                                Figures.deficit(result.coreHeatDeficitWorst()),
+                                Wording.clock(result, result.worstTime()),
+                                letGo),
+                Prose.text("page.debt", Figures.kilojoules(result.wholeBodyDebt() / result.bodyArea())));
+    }
+
+    /** What the kit weighs and insulates. */
+    static String kit(NightResult result) {
+        String clo = Figures.clo(result.kitResistance());
+        return Double.isNaN(result.kitMass())
+                ? Prose.text("page.kit.laboratory", clo)
+                : Prose.text("page.kit", Figures.decimals(result.kitMass(), 2), clo);
+    }
+
+    /** How well the books close. */
+    static String books(NightResult result) {
+        double closure = Math.max(
+                result.ledger().heatClosure(),
+                Math.max(result.ledger().partClosure(), result.ledger().payerClosure()));
+        String water = result.water() == null
+                ? ""
+                : Prose.text("page.ledger.water", Figures.order(result.water().closure()));
+        return Prose.text(
+                "page.ledger",
+                Figures.order(closure),
+                Figures.decimals(result.ledger().turnedOver() / 1e6, 1),
+                water);
+    }
+
+    /** What the standard says. */
+    static String opinion(@Nullable SecondOpinion opinion) {
+        if (opinion == null) {
+            return Prose.text("page.opinion.none");
+        }
+        String text = Prose.text(
+                "page.opinion",
+                Figures.whole(opinion.heat()),
+                Figures.decimals(opinion.airCelsius(), 1),
+                Figures.decimals(opinion.wind(), 1),
+                Figures.clo(opinion.requiredMinimal()),
+                Figures.clo(opinion.requiredNeutral()),
+                Figures.clo(opinion.available()),
+                hours(opinion.exposureMinimal()),
+                hours(opinion.exposureNeutral()));
+        return opinion.insideRange() ? text : text + " " + Prose.text("page.opinion.outside");
+    }
+
+    private static String hours(double hours) {
+        return Double.isFinite(hours) ? Figures.decimals(hours, 1) + " h" : Prose.text("page.opinion.unlimited");
     }
 }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 public final class Bundle {
     private final List<String> names;
     private final Map<String, Supplier<Picture>> pictures = new LinkedHashMap<>();
+    private final Map<String, Supplier<Page>> pages = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
     private @Nullable String notes;
 
@@ -49,6 +50,13 @@ public final class Bundle {
         return file(name, text);
     }
 
+    /** Adds a page with pictures in it; where none can be drawn it is left out, like the pictures themselves. */
+    Bundle page(String name, Supplier<Page> page) {
+        require(name);
+        pages.put(name, page);
+        return this;
+    }
+
     private void require(String name) {
         if (!names.contains(name)) {
             throw new IllegalArgumentException(name + " is not among the files of this answer: " + names);
@@ -78,6 +86,7 @@ public final class Bundle {
                 drawn.put(name + ".png", picture.png());
                 drawn.put(name + ".svg", picture.svg());
             });
+            pages.forEach((name, page) -> drawn.put(name, Html.text(page.get()).getBytes(StandardCharsets.UTF_8)));
         } catch (Error | UncheckedIOException fault) {
             return Prose.text("chart.missing", fault.toString());
         }

@@ -12,7 +12,6 @@ import longnight.assumption.Guess;
 import longnight.clothing.Outfit;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
-import longnight.night.SecondOpinion;
 import longnight.night.Way;
 
 /**
@@ -163,77 +162,12 @@ public final class Console {
     }
 
     private static void headlines(NightResult result, List<String> lines) {
-        HourRow last = Wording.lastHour(result);
-        wrap(
-                Prose.text(
-                        Double.isNaN(result.demand()) ? "page.demand.none" : "page.demand",
-                        Figures.decimals(result.demand(), 2),
-                        Figures.whole(result.restHeat()),
-                        Wording.clock(result, result.demandTime())),
-                2,
-                lines);
-        wrap(
-                Prose.text(
-                        "page.shortfall",
-                        Figures.kilojoules(result.shortfallHeat()),
-                        Figures.kilojoules(result.shortfallHeat() / result.bodyArea()),
-                        Figures.kilojoules(last.paidByHeatMade()),
-                        Figures.kilojoules(last.paidByShell()),
-                        Figures.kilojoules(last.paidByCore())),
-                2,
-                lines);
-        String letGo = Figures.kilojoules(last.letGo());
-        wrap(
-                result.coreHeatDeficitWorst() < Figures.DEAD_BAND
-                        ? Prose.text("page.deficit.none", letGo)
-                        : Prose.text(
-                                "page.deficit",
-                                Figures.deficit(result.coreHeatDeficitDawn()),
-                                Figures.deficit(result.coreHeatDeficitWorst()),
-                                Wording.clock(result, result.worstTime()),
-                                letGo),
-                2,
-                lines);
-        wrap(Prose.text("page.debt", Figures.kilojoules(result.wholeBodyDebt() / result.bodyArea())), 2, lines);
-        String clo = Figures.clo(result.kitResistance());
-        String kit = Double.isNaN(result.kitMass())
-                ? Prose.text("page.kit.laboratory", clo)
-                : Prose.text("page.kit", Figures.decimals(result.kitMass(), 2), clo);
-        double closure = Math.max(
-                result.ledger().heatClosure(),
-                Math.max(result.ledger().partClosure(), result.ledger().payerClosure()));
-        String water = result.water() == null
-                ? ""
-                : Prose.text("page.ledger.water", Figures.order(result.water().closure()));
-        String books = Prose.text(
-                "page.ledger",
-                Figures.order(closure),
-                Figures.decimals(result.ledger().turnedOver() / 1e6, 1),
-                water);
-        wrap(kit + " " + books, 2, lines);
+        Account.headlines(result).forEach(line -> wrap(line, 2, lines));
+        wrap(Account.kit(result) + " " + Account.books(result), 2, lines);
     }
 
     private static void opinion(NightResult result, List<String> lines) {
-        SecondOpinion opinion = result.secondOpinion();
-        if (opinion == null) {
-            wrap(Prose.text("page.opinion.none"), 2, lines);
-            return;
-        }
-        String text = Prose.text(
-                "page.opinion",
-                Figures.whole(opinion.heat()),
-                Figures.decimals(opinion.airCelsius(), 1),
-                Figures.decimals(opinion.wind(), 1),
-                Figures.clo(opinion.requiredMinimal()),
-                Figures.clo(opinion.requiredNeutral()),
-                Figures.clo(opinion.available()),
-                hours(opinion.exposureMinimal()),
-                hours(opinion.exposureNeutral()));
-        wrap(opinion.insideRange() ? text : text + " " + Prose.text("page.opinion.outside"), 2, lines);
-    }
-
-    private static String hours(double hours) {
-        return Double.isFinite(hours) ? Figures.decimals(hours, 1) + " h" : Prose.text("page.opinion.unlimited");
+        wrap(Account.opinion(result.secondOpinion()), 2, lines);
     }
 
     /**

@@ -29,7 +29,8 @@ public final class Outputs {
             Charts.WATER + ".svg",
             HourCsv.FILE,
             ResultJson.FILE,
-            Notes.FILE);
+            Notes.FILE,
+            NightPage.FILE);
 
     private static final String EARLIER = "earlier-";
 
@@ -97,7 +98,8 @@ public final class Outputs {
         }
         return bundle.file(HourCsv.FILE, HourCsv.text(result))
                 .file(ResultJson.FILE, ResultJson.text(result))
-                .notes(Notes.FILE, Notes.text(result));
+                .notes(Notes.FILE, Notes.text(result))
+                .page(NightPage.FILE, () -> NightPage.of(result));
     }
 
     /** Writes all files of a night into a folder, which is made when it is not there. */

@@ -60,7 +60,7 @@ class CautionsEverywhereTest {
                 }
             }
         }
-        assertThat(outputs).hasSize(night.water() == null ? 6 : 7);
+        assertThat(outputs).hasSize(night.water() == null ? 7 : 8);
         outputs.forEach((name, text) -> {
             boolean page = name.equals("page");
             boolean brief = page || name.endsWith(".svg");
@@ -218,6 +218,14 @@ class CautionsEverywhereTest {
             return IntStream.range(0, texts.getLength())
                     .mapToObj(i -> texts.item(i).getTextContent())
                     .collect(Collectors.joining(" "));
+        }
+        if (name.endsWith(".html")) {
+            return text.replaceAll("(?s)<style>.*?</style>|<[^>]*>", " ")
+                    .replace("&quot;", "\"")
+                    .replace("&#39;", "'")
+                    .replace("&gt;", ">")
+                    .replace("&lt;", "<")
+                    .replace("&amp;", "&");
         }
         return name.endsWith(".csv") ? text.replace("\n# ", "\n") : text;
     }

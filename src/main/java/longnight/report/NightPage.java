@@ -1,0 +1,248 @@
+package longnight.report;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import longnight.assumption.Guess;
+import longnight.clothing.Garment;
+import longnight.clothing.Outfit;
+import longnight.clothing.Pad;
+import longnight.figure.BodySegment;
+import longnight.night.Caution;
+import longnight.night.HourRow;
+import longnight.night.NightResult;
+import longnight.night.Phase;
+import longnight.night.SecondOpinion;
+import longnight.night.WaterReport;
+import longnight.night.Way;
+import org.jspecify.annotations.Nullable;
+
+/** Everything there is to tell about one night, on one page. */
+final class NightPage {
+    static final String FILE = "report.html";
+
+    private final NightResult result;
+    private final Page page;
+
+    private NightPage(NightResult result) {
+        this.result = result;
+        page = new Page(
+                Prose.text("html.night.title"), Wording.verdict(result), Wording.atRisk(result), Wording.who(result));
+    }
+
+    static Page of(NightResult result) {
+        return new NightPage(result).made();
+    }
+
+    private Page made() {
+        page.text(result.scenario().title());
+        if (Wording.hasRun(result)) {
+            deficit();
+            heat();
+            hours();
+            water();
+            day();
+        }
+        kit();
+        opinion();
+        guesses();
+        for (Caution caution : result.cautions()) {
+            page.caution(Wording.fullText(caution));
+        }
+        @Nullable String version = NightPage.class.getPackage().getImplementationVersion();
+        page.footer.add(
+                Prose.text("html.made-by", version == null ? Prose.text("html.unpackaged") : version, fingerprint()));
+        return page;
+    }
+
+    private void deficit() {
+        page.heading(Prose.text("html.bill"));
+        page.add(new Page.Figure(
+                Prose.text("chart.deficit.title"), words("chart.deficit.title"), Charts.coreHeatDeficit(result)));
+        page.add(new Page.Items(Account.headlines(result)));
+    }
+
+    private void heat() {
+        page.heading(Prose.text("chart.heat.title"));
+        page.add(new Page.Figure(
+                Prose.text("chart.heat.title"), words("chart.heat.title"), Charts.whereTheHeatGoes(result)));
+        double duration = Wording.end(result);
+        double lost = Arrays.stream(result.ledger().lostByWay()).sum();
+        List<List<String>> ways = new ArrayList<>();
+        for (Way way : Way.values()) {
+            ways.add(share(Prose.text("way." + way), result.ledger().lostByWay()[way.ordinal()], lost, duration));
+        }
+        page.add(new Page.Grid(Prose.text("html.ways"), columns("html.ways.columns"), ways));
+        List<List<String>> parts = new ArrayList<>();
+        for (BodySegment part : BodySegment.values()) {
+            parts.add(share(Prose.text("part." + part), result.ledger().lostByPart()[part.ordinal()], lost, duration));
+        }
+        parts.add(share(Prose.text("way.BREATH"), result.ledger().breath(), lost, duration));
+        page.add(new Page.Grid(Prose.text("html.parts"), columns("html.parts.columns"), parts));
+    }
+
+    private static List<String> share(String name, double joules, double all, double duration) {
+        return List.of(
+                name,
+                Figures.decimals(joules / duration, 1),
+                Figures.kilojoules(joules),
+                Figures.whole(100 * joules / all));
+    }
+
+    private void hours() {
+        page.heading(Prose.text("html.hours"));
+        List<List<String>> rows = new ArrayList<>();
+        for (HourRow row : result.hours()) {
+            rows.add(List.of(
+                    Figures.clock(row.clock()),
+                    Figures.decimals(row.airCelsius(), 1),
+                    Figures.decimals(row.windAtBody(), 1),
+                    Figures.whole(row.heatMade()),
+                    Figures.whole(row.losses()),
+                    Figures.kilojoules(row.shortfall()),
+                    Figures.deficit(row.coreHeatDeficit()),
+                    Figures.decimals(row.coreCelsius(), 1),
+                    Figures.decimals(row.meanSkin(), 1),
+                    Figures.decimals(row.hand(), 1),
+                    Figures.decimals(row.foot(), 1),
+                    Figures.whole(100 * row.sleep())));
+        }
+        page.add(new Page.Grid(Prose.text("html.hours.caption"), columns("html.hours.columns"), rows));
+    }
+
+    private void water() {
+        WaterReport water = result.water();
+        if (water == null) {
+            return;
+        }
+        page.heading(Prose.text("html.water"));
+        if (Account.isWet(result)) {
+            page.add(new Page.Figure(
+                    Prose.text("chart.water.title"), words("chart.water.title"), Charts.waterByLayer(result)));
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (WaterReport.Layer layer : water.layers()) {
+            rows.add(List.of(
+                    layer.id(),
+                    grams(layer.liquidAtDusk()),
+                    grams(layer.iceAtDusk()),
+                    grams(layer.boundAtDusk()),
+                    grams(layer.liquidAtDawn()),
+                    grams(layer.iceAtDawn()),
+                    grams(layer.boundAtDawn())));
+        }
+        page.add(new Page.Grid(Prose.text("html.water.caption"), columns("html.water.columns"), rows));
+        page.text(Account.water(result));
+    }
+
+    private void day() {
+        page.heading(Prose.text("html.plan"));
+        List<List<String>> rows = new ArrayList<>();
+        for (Phase phase : result.scenario().plan().phases()) {
+            rows.add(List.of(
+                    phase.name(),
+                    Wording.clock(result, phase.from()),
+                    Wording.clock(result, phase.to()),
+                    phase.march() != null ? Prose.text("html.walking") : word(phase.posture()),
+                    worn(phase)));
+        }
+        page.add(new Page.Grid(Prose.text("html.plan.caption"), columns("html.plan.columns"), rows));
+        page.text(Account.day(result));
+        page.text(Account.fuel(result));
+    }
+
+    private String worn(Phase phase) {
+        return phase.outfit() instanceof Outfit.Kit kit
+                ? kit.pieces().stream().map(piece -> piece.spec().name()).collect(Collectors.joining(", "))
+                : Prose.text("html.all-worn");
+    }
+
+    private void kit() {
+        page.heading(Prose.text("html.kit"));
+        if (result.scenario().outfit() instanceof Outfit.Kit kit) {
+            List<List<String>> rows = new ArrayList<>();
+            for (Garment piece : kit.pieces()) {
+                String id = piece.spec().id();
+                rows.add(List.of(
+                        piece.spec().name(),
+                        word(piece.spec().kind()),
+                        grams(piece.spec().mass()),
+                        guessedOf(id)));
+            }
+            for (Pad pad : kit.pads()) {
+                rows.add(List.of(pad.name(), Prose.text("html.pad"), grams(pad.mass()), guessedOf(pad.id())));
+            }
+            page.add(new Page.Grid(Prose.text("html.kit.caption"), columns("html.kit.columns"), rows));
+        }
+        if (Double.isFinite(result.kitResistance())) {
+            page.text(Account.kit(result));
+        }
+    }
+
+    private String guessedOf(String subject) {
+        Set<String> quantities = result.guessed().stream()
+                .filter(guess -> guess.subject().equals(subject))
+                .map(Guess::quantity)
+                .collect(Collectors.toCollection(TreeSet::new));
+        return quantities.isEmpty() ? Prose.text("html.nothing-guessed") : String.join(", ", quantities);
+    }
+
+    private void opinion() {
+        page.heading(Prose.text("html.opinion"));
+        SecondOpinion opinion = result.secondOpinion();
+        page.text(Account.opinion(opinion));
+    }
+
+    private void guesses() {
+        page.heading(Prose.text("html.guesses"));
+        List<List<String>> rows = new ArrayList<>();
+        for (Guess guess : result.guessed()) {
+            rows.add(List.of(
+                    guess.subject(), Figures.guessedQuantity(guess), Figures.guessedValue(guess, 3), guess.reason()));
+        }
+        if (rows.isEmpty()) {
+            page.text(Prose.text("page.guessed.none"));
+        } else {
+            page.add(new Page.Grid(
+                    Prose.text("html.guesses.caption", String.valueOf(rows.size())),
+                    columns("html.guesses.columns"),
+                    rows));
+        }
+    }
+
+    /** The heads of a table stand in one line of the prose file, parted by bars. */
+    private static List<String> columns(String key) {
+        return Arrays.stream(Prose.text(key).split("\\|")).map(String::strip).toList();
+    }
+
+    private String words(String titleKey) {
+        return Prose.text("html.alt", Prose.text(titleKey), Wording.verdict(result), Wording.who(result));
+    }
+
+    private static String grams(double mass) {
+        return Figures.whole(1e3 * mass);
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The same question gives the same answer to the last digit, and so the same fingerprint. */
+    private String fingerprint() {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256")
+                    .digest(ResultJson.text(result).getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest).substring(0, 16);
+        } catch (NoSuchAlgorithmException fault) {
+            throw new IllegalStateException(fault);
+        }
+    }
+}
