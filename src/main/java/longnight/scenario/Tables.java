@@ -24,6 +24,8 @@ import longnight.clothing.GarmentSpec;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
 import longnight.outdoors.SiteWords;
+import longnight.proof.Check;
+import longnight.proof.Reading;
 import longnight.quantity.Dimension;
 
 /** Every key of every file of ours. A value outside a range given here is impossible, and refused. */
@@ -342,6 +344,106 @@ final class Tables {
             section("kit", KIT, "what is worn"),
             section("laboratory", LABORATORY, "in place of site and weather"));
 
+    static final Table EXPOSED = Table.of(
+            "a person of an experiment",
+            text("id", "name in this file").must(),
+            word("sex", Person.Sex.class, "for the formula of resting heat").must(),
+            quantity("age", Dimension.AGE, "14 years", "90 years", "age").must(),
+            quantity("height", Dimension.LENGTH, "120 cm", "220 cm", "height").must(),
+            quantity("mass", Dimension.MASS, "30 kg", "200 kg", "mass without clothes")
+                    .must(),
+            quantity("body-fat", Dimension.FRACTION, "4 %", "60 %", "share of fat in the body's mass")
+                    .must());
+
+    static final Table EXPOSURE_STEP = Table.of(
+            "a step of a run",
+            quantity("air", Dimension.TEMPERATURE, "-40 °C", "32 °C", "air temperature")
+                    .must(),
+            quantity("radiant", Dimension.TEMPERATURE, "-40 °C", "32 °C", "of the walls; as the air when missing"),
+            quantity("for", Dimension.TIME, "1 min", "20 h", "how long, in whole minutes")
+                    .must(),
+            yesNo("lead", "yes for the time before the exposure, from whose end readings count; first step only"));
+
+    static final Table COVER = Table.of(
+            "a cover that is searched for",
+            word("reading", Reading.class, "what is known to have fallen").must(),
+            quantity("less", Dimension.TEMPERATURE_DIFFERENCE, "0 K", "20 K", "by how much")
+                    .must(),
+            text("than", "the run it fell from").must(),
+            quantity("at", Dimension.TIME, "1 min", "20 h", "when").must());
+
+    static final Table RUN = Table.of(
+            "a run",
+            text("id", "name in this file").must(),
+            text("like", "another run, from which every key that is not written here is taken"),
+            text("person", "who"),
+            yesNo("nude", "yes for a person without clothes"),
+            quantity(
+                    "intrinsic",
+                    Dimension.THERMAL_RESISTANCE,
+                    "0 clo",
+                    "10 clo",
+                    "insulation without the air film, spread evenly"),
+            quantity("total", Dimension.THERMAL_RESISTANCE, "0.1 clo", "10 clo", "insulation with the standard's film"),
+            parts("parts", Zone.class, Dimension.THERMAL_RESISTANCE, "0 clo", "20 clo", "insulation by part, no film"),
+            section("cover", COVER, "a total insulation that the source does not give"),
+            word("posture", Posture.class, "held throughout"),
+            clock("bedtime", "for a night: when the person lies down, free to sleep"),
+            quantity("heat", Dimension.HEAT_FLUX, "20 W/m2", "400 W/m2", "heat production held by the laboratory"),
+            quantity("wind", Dimension.SPEED, "0 m/s", "30 m/s", "air speed at the body"),
+            quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "relative humidity"),
+            yesNo("natural-wind", "yes for the turbulence of wind outdoors"),
+            sections("steps", EXPOSURE_STEP, "what the air is set to, one after the other"));
+
+    static final Table CHECK = Table.of(
+            "a check",
+            text("name", "what it is, for people, without its unit").must(),
+            word("reading", Reading.class, "what is read off each run").must(),
+            word("how", Check.How.class, "how several runs become one figure; mean when missing"),
+            names("of", "the runs").must(),
+            names("less", "runs whose figure is taken off"),
+            names("over", "runs by whose figure is divided"),
+            word("over-how", Check.How.class, "how theirs become one figure; as \"how\" when missing"),
+            quantity(
+                    "at",
+                    Dimension.TIME,
+                    "0 min",
+                    "20 h",
+                    "when, from the end of the lead-in; a mean without it goes to the end of the run"),
+            quantity("since", Dimension.TIME, "0 min", "20 h", "from when a change or a mean counts"),
+            yesNo("mean", "yes for the mean from since to at"),
+            word("against", Reading.class, "the other reading of a slope or a crossing"),
+            text("level", "the level that is passed, a pure number or with its unit"),
+            text("measured", "what the source says, with its unit"),
+            text("spread", "its standard deviation or half range, with the unit"),
+            text(
+                    "gate",
+                    "\"LOW to HIGH UNIT\", \"above LOW UNIT\" or \"below HIGH UNIT\": outside, the physics is wrong"),
+            text("goal", "the same, tighter: outside, it counts against the score"),
+            word("pool", Check.Pool.class, "which pooled error it enters"),
+            text("basis", "why these bands"));
+
+    static final Table ASSUMED = Table.of(
+            "what is assumed",
+            quantity("mass", Dimension.MASS, "0 kg", "30 kg", "how far the mass is moved, up and down"),
+            quantity("body-fat", Dimension.FRACTION, "0 %", "20 %", "how far the fat is moved, up and down"),
+            names("wind", "other air speeds"),
+            names("warm-core", "other starts: how far the core lies above its set level"),
+            text("note", "what is assumed, in words"));
+
+    static final Table EXPERIMENT = Table.of(
+            "an experiment",
+            text("id", "short name").must(),
+            text("source", "authors, year, journal, and how its figures were obtained")
+                    .must(),
+            text("title", "what was done, in words").must(),
+            text("note", "what to know about it"),
+            section("assumed", ASSUMED, "what the source does not say").must(),
+            sections("people", EXPOSED, "who took part").must(),
+            sections("runs", RUN, "what was done to them").must(),
+            sections("checks", CHECK, "what was measured, and what is held against it")
+                    .must());
+
     /** The tables that stand for a whole file or a section of one; the others are reached from these. */
     static final List<Table> ALL = List.of(
             NIGHT,
@@ -363,7 +465,14 @@ final class Tables {
             STEP,
             WARDROBE,
             GARMENT,
-            PAD);
+            PAD,
+            EXPERIMENT,
+            ASSUMED,
+            EXPOSED,
+            RUN,
+            EXPOSURE_STEP,
+            COVER,
+            CHECK);
 
     private Tables() {}
 }
