@@ -63,6 +63,7 @@ public final class Main implements Runnable {
     static CommandLine commandLine(NightCommand night) {
         return new CommandLine(new Main())
                 .addSubcommand(night)
+                .addSubcommand(new ProofCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

@@ -8,9 +8,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import longnight.night.Caution;
 import longnight.night.NightResult;
+import longnight.proof.Check;
+import longnight.proof.Outcome;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +35,21 @@ public final class Outputs {
             ResultJson.FILE,
             Notes.FILE,
             NightPage.FILE);
+
+    private static final String PROOF_PAGE = "proof.txt";
+
+    /** Every file that a proof's folder may hold. */
+    public static final List<String> PROOF = List.of(
+            ProofCharts.CORE + ".png",
+            ProofCharts.CORE + ".svg",
+            ProofCharts.SKIN + ".png",
+            ProofCharts.SKIN + ".svg",
+            ProofCharts.HEAT + ".png",
+            ProofCharts.HEAT + ".svg",
+            ProofCharts.PARITY + ".png",
+            ProofCharts.PARITY + ".svg",
+            ProofJson.FILE,
+            PROOF_PAGE);
 
     private static final String EARLIER = "earlier-";
 
@@ -100,6 +119,26 @@ public final class Outputs {
                 .file(ResultJson.FILE, ResultJson.text(result))
                 .notes(Notes.FILE, Notes.text(result))
                 .page(NightPage.FILE, () -> NightPage.of(result));
+    }
+
+    /** What belongs into a proof's folder. */
+    public static Bundle of(List<Outcome> outcomes, String page) {
+        Bundle bundle = new Bundle(PROOF);
+        Map<Check.Pool, String> names = Map.of(
+                Check.Pool.CORE,
+                ProofCharts.CORE,
+                Check.Pool.SKIN,
+                ProofCharts.SKIN,
+                Check.Pool.HEAT,
+                ProofCharts.HEAT);
+        for (Check.Pool pool : List.of(Check.Pool.CORE, Check.Pool.SKIN, Check.Pool.HEAT)) {
+            if (ProofCharts.has(outcomes, pool)) {
+                bundle.picture(Objects.requireNonNull(names.get(pool)), () -> ProofCharts.of(outcomes, pool));
+            }
+        }
+        return bundle.picture(ProofCharts.PARITY, () -> ProofCharts.parity(outcomes))
+                .file(ProofJson.FILE, ProofJson.text(outcomes))
+                .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
     }
 
     /** Writes all files of a night into a folder, which is made when it is not there. */

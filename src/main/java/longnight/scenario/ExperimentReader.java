@@ -221,10 +221,10 @@ public final class ExperimentReader {
     private static final List<String> CLOTHES = List.of("nude", "intrinsic", "total", "parts", "cover");
 
     private Case.Wear wear(Section run) {
-        Section by = CLOTHES.stream().anyMatch(run::has) || !run.has("like")
+        Section by = CLOTHES.stream().anyMatch(key -> dresses(run, key)) || !run.has("like")
                 ? run
                 : known(run.written("like"), written, "run");
-        List<String> told = CLOTHES.stream().filter(by::has).toList();
+        List<String> told = CLOTHES.stream().filter(key -> dresses(by, key)).toList();
         if (told.isEmpty() && by != run && by.has("like")) {
             return wear(by);
         }
@@ -249,6 +249,10 @@ public final class ExperimentReader {
             }
             default -> cover(by.section("cover"));
         };
+    }
+
+    private static boolean dresses(Section run, String key) {
+        return run.has(key) && (!key.equals("nude") || run.yes(key));
     }
 
     private Case.Cover cover(Section cover) {
