@@ -97,7 +97,7 @@ class ExperimentReaderTest {
                     at: 60 min | at: 60 | 29:9 | 60
                     like: cool | like: cold | 21:11 | before here
                     person: man | person: men | 12:13 | man
-                    intrinsic: 0.5 clo | nude: no | 13:5 | write one of
+                    intrinsic: 0.5 clo | nude: no | 11:5 | write one of
                     for: 60 min} | for: 60.5 min} | 19:27 | whole minutes
                     wind: [0.2 m/s] | wind: [0.2] | 6:10 | 0.2
                     id: cold | id: cool | 20:9 | second time
