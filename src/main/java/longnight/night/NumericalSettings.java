@@ -41,6 +41,14 @@ public record NumericalSettings(
         return new NumericalSettings(step, settlingStep, boundary, settlingBoundary, false, reference, tolerance);
     }
 
+    /**
+     * Long steps, for many nights of which only the differences count: shivering wavers a little at five minutes, and fast water
+     * is looked at every ten (docs/band.md says what that moves).
+     */
+    public static NumericalSettings coarse() {
+        return new NumericalSettings(300, 100, 1800, 600, true, false, 1e-6);
+    }
+
     /** The reference integrator. */
     public static NumericalSettings referenceIntegrator() {
         return new NumericalSettings(60, 30, 300, 60, false, true, 1e-6);

@@ -1,0 +1,124 @@
+package longnight.study;
+
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import longnight.night.ModelChoice;
+import longnight.night.NightEngine;
+import longnight.night.NightPlan;
+import longnight.night.NightResult;
+import longnight.night.NumericalSettings;
+import longnight.night.Outline;
+import longnight.night.Scenario;
+
+/**
+ * The nominal night and, beside it, the same night under models drawn from what is plausible. Shares and quantiles are of the
+ * model: how far its own constants are known. They are no chances of a person.
+ *
+ * @param seed          of the draws
+ * @param draws         how many
+ * @param settings      how the draws were integrated
+ * @param holding       how many of them hold
+ * @param demand        [1]
+ * @param shortfallHeat [J]
+ * @param deficitDawn   [J]
+ * @param deficitWorst  [J]
+ * @param coreDawn      [degC]
+ * @param lowestHand    [degC]
+ * @param lowestFoot    [degC]
+ * @param waterDawn     [kg]; NaN throughout when water was not followed
+ * @param times         moments of the course [s from dusk]: every quarter of an hour of the clock, dusk and dawn
+ * @param deficit       core-heat deficit at those moments [J]
+ */
+public record Band(
+        long seed,
+        int draws,
+        NumericalSettings settings,
+        int holding,
+        Spread demand,
+        Spread shortfallHeat,
+        Spread deficitDawn,
+        Spread deficitWorst,
+        Spread coreDawn,
+        Spread lowestHand,
+        Spread lowestFoot,
+        Spread waterDawn,
+        double[] times,
+        List<Spread> deficit) {
+
+    private static final double QUARTER = 900;
+
+    /**
+     * Runs the draws. Each counts as the nominal answer and what separates it from the nominal model at the draws' settings.
+     *
+     * @param nominal  the nominal answer, for which something was run
+     * @param settings for the draws
+     * @param threads  how many run at once, 1 and up; the digits do not depend on it
+     */
+    public static Band of(NightResult nominal, NumericalSettings settings, Draws draws, int threads) {
+        Scenario scenario = nominal.scenario();
+        double[] times = times(scenario.plan());
+        List<Outline> outlines = outlines(scenario, settings, draws, threads, times);
+        Outline fine = Outline.of(nominal, times);
+        Outline coarse = NightEngine.compile(scenario, ModelChoice.nominal()).outline(settings, times);
+        return of(fine, outlines.stream().map(each -> each.moved(coarse, fine)).toList(), settings, draws.seed());
+    }
+
+    /** The draws' outlines alone, in their order, for those who compare. */
+    public static List<Outline> outlines(
+            Scenario scenario, NumericalSettings settings, Draws draws, int threads, double[] times) {
+        return draws.ask(model -> NightEngine.compile(scenario, model).outline(settings, times), threads);
+    }
+
+    /** The moments at which a plan's course is taken [s from dusk]: dusk, every quarter of an hour of the clock, dawn. */
+    public static double[] times(NightPlan plan) {
+        TreeSet<Double> times = new TreeSet<>();
+        times.add(0.0);
+        for (double t = QUARTER - plan.startOfDay() % QUARTER; t < plan.duration(); t += QUARTER) {
+            times.add(t);
+        }
+        times.add(plan.duration());
+        return times.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static Band of(Outline nominal, List<Outline> outlines, NumericalSettings settings, long seed) {
+        return new Band(
+                seed,
+                outlines.size(),
+                settings,
+                (int) outlines.stream().filter(Outline::holds).count(),
+                spread(nominal, outlines, Outline::demand),
+                spread(nominal, outlines, Band::bill),
+                spread(nominal, outlines, Outline::deficitDawn),
+                spread(nominal, outlines, Outline::deficitWorst),
+                spread(nominal, outlines, Outline::coreDawn),
+                spread(nominal, outlines, Outline::lowestHand),
+                spread(nominal, outlines, Outline::lowestFoot),
+                spread(nominal, outlines, Outline::waterDawn),
+                nominal.times(),
+                IntStream.range(0, nominal.times().length)
+                        .mapToObj(i -> spread(nominal, outlines, outline -> outline.deficit()[i]))
+                        .toList());
+    }
+
+    /** A run that stopped has a bill beyond telling. */
+    private static double bill(Outline outline) {
+        return Double.isNaN(outline.stopped()) ? outline.shortfallHeat() : Double.POSITIVE_INFINITY;
+    }
+
+    private static Spread spread(Outline nominal, List<Outline> outlines, ToDoubleFunction<Outline> quantity) {
+        return Spread.of(
+                quantity.applyAsDouble(nominal),
+                outlines.stream().mapToDouble(quantity).toArray());
+    }
+
+    /** The spread of the deficit at a moment; between moments, that of the one before. */
+    public Spread deficitAt(double time) {
+        int i = 0;
+        while (i + 1 < times.length && times[i + 1] <= time + 1e-6) {
+            i++;
+        }
+        return deficit.get(i);
+    }
+}
