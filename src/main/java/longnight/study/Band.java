@@ -2,6 +2,7 @@ package longnight.study;
 
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import longnight.night.ModelChoice;
@@ -20,6 +21,7 @@ import longnight.night.Scenario;
  * @param draws         how many
  * @param settings      how the draws were integrated
  * @param holding       how many of them hold
+ * @param stopped       how many left the model's range on the way
  * @param demand        [1]
  * @param shortfallHeat [J]
  * @param deficitDawn   [J]
@@ -36,6 +38,7 @@ public record Band(
         int draws,
         NumericalSettings settings,
         int holding,
+        int stopped,
         Spread demand,
         Spread shortfallHeat,
         Spread deficitDawn,
@@ -65,6 +68,12 @@ public record Band(
         return of(fine, outlines.stream().map(each -> each.moved(coarse, fine)).toList(), settings, draws.seed());
     }
 
+    /** Runs the draws in coarse steps, with water where the answer has it. */
+    public static Band of(NightResult nominal, Draws draws, int threads) {
+        NumericalSettings coarse = NumericalSettings.coarse();
+        return of(nominal, nominal.water() == null ? coarse.withoutWater() : coarse, draws, threads);
+    }
+
     /** The draws' outlines alone, in their order, for those who compare. */
     public static List<Outline> outlines(
             Scenario scenario, NumericalSettings settings, Draws draws, int threads, double[] times) {
@@ -87,7 +96,8 @@ public record Band(
                 seed,
                 outlines.size(),
                 settings,
-                (int) outlines.stream().filter(Outline::holds).count(),
+                count(outlines, Outline::holds),
+                count(outlines, outline -> !Double.isNaN(outline.stopped())),
                 spread(nominal, outlines, Outline::demand),
                 spread(nominal, outlines, Band::bill),
                 spread(nominal, outlines, Outline::deficitDawn),
@@ -102,6 +112,10 @@ public record Band(
                         .toList());
     }
 
+    private static int count(List<Outline> outlines, Predicate<Outline> kind) {
+        return (int) outlines.stream().filter(kind).count();
+    }
+
     /** A run that stopped has a bill beyond telling. */
     private static double bill(Outline outline) {
         return Double.isNaN(outline.stopped()) ? outline.shortfallHeat() : Double.POSITIVE_INFINITY;
@@ -113,12 +127,13 @@ public record Band(
                 outlines.stream().mapToDouble(quantity).toArray());
     }
 
-    /** The spread of the deficit at a moment; between moments, that of the one before. */
+    /** The spread of the deficit at one of the moments; of a time between them nothing but NaN is known. */
     public Spread deficitAt(double time) {
-        int i = 0;
-        while (i + 1 < times.length && times[i + 1] <= time + 1e-6) {
-            i++;
+        for (int i = 0; i < times.length; i++) {
+            if (Math.abs(times[i] - time) < 1e-3) {
+                return deficit.get(i);
+            }
         }
-        return deficit.get(i);
+        return new Spread(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 }
