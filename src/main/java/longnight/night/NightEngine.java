@@ -154,6 +154,7 @@ public final class NightEngine {
      * Runs the compiled scenario for its outline only, which takes less than the whole answer.
      *
      * @param times moments at which the course is wanted [s from dusk], rising
+     * @throws ArithmeticException when the steps are too long for this model and the reckoning breaks down
      * @throws IllegalStateException when the scenario lies outside the model's range
      */
     public Outline outline(NumericalSettings settings, double[] times) {
@@ -165,6 +166,7 @@ public final class NightEngine {
         Trace trace = runner.diary.trace();
         return Outline.of(
                 trace,
+                body.restHeat(),
                 VerdictRule.judge(trace, runner.network(), runner.stopped),
                 settings.water() ? runner.closet.held() : Double.NaN,
                 runner.stopped,

@@ -42,11 +42,11 @@ public record NumericalSettings(
     }
 
     /**
-     * Long steps, for many nights of which only the differences count: shivering wavers a little at five minutes, and fast water
-     * is looked at every ten (docs/band.md says what that moves).
+     * For many nights of which only the differences count: the surface is looked at every half hour, fast water every ten minutes
+     * (docs/band.md says what that moves). The body's step stays, since much longer ones break down under some models.
      */
     public static NumericalSettings coarse() {
-        return new NumericalSettings(300, 100, 1800, 600, true, false, 1e-6);
+        return new NumericalSettings(60, 30, 1800, 600, true, false, 1e-6);
     }
 
     /** The reference integrator. */

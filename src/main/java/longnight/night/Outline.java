@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
  * seconds from dusk. Of a run that stopped because the core fell below 32 degC, demand, heats and temperatures are those up to
  * that moment.
  *
+ * @param restHeat      heat at rest [W]
  * @param verdict       outcome, times and reasons
  * @param demand        largest 4-hour mean of losses over heat at rest [1]; NaN in a run that stopped before such a window was full
  * @param shortfallHeat [J]
@@ -23,6 +24,7 @@ import java.util.stream.IntStream;
  * @param deficit       core-heat deficit at those moments [J]; NaN after a stop
  */
 public record Outline(
+        double restHeat,
         Verdict verdict,
         double demand,
         double shortfallHeat,
@@ -54,6 +56,7 @@ public record Outline(
      */
     public Outline moved(Outline from, Outline to) {
         return new Outline(
+                restHeat,
                 verdict,
                 moved(demand, from.demand, to.demand),
                 moved(shortfallHeat, from.shortfallHeat, to.shortfallHeat),
@@ -69,6 +72,30 @@ public record Outline(
                 IntStream.range(0, times.length)
                         .mapToDouble(i -> moved(deficit[i], from.deficit[i], to.deficit[i]))
                         .toArray());
+    }
+
+    /**
+     * The outline of a run in which more heat was lost than reckoned.
+     *
+     * @param share of the losses [1]
+     */
+    public Outline losing(double share) {
+        double end = Double.isNaN(stopped) ? times[times.length - 1] : stopped;
+        return new Outline(
+                restHeat,
+                verdict,
+                demand * (1 + share),
+                shortfallHeat + share * (shortfallHeat + restHeat * end),
+                deficitDawn,
+                deficitWorst,
+                coreDawn,
+                coreLowest,
+                lowestHand,
+                lowestFoot,
+                waterDawn,
+                stopped,
+                times,
+                deficit);
     }
 
     private static double moved(double value, double from, double to) {
@@ -87,15 +114,17 @@ public record Outline(
         }
         return of(
                 result.trace(),
+                result.restHeat(),
                 result.verdict(),
                 result.water() == null ? Double.NaN : result.water().heldAtDawn(),
                 result.stopped(),
                 times);
     }
 
-    static Outline of(Trace trace, Verdict verdict, double water, double stopped, double[] times) {
+    static Outline of(Trace trace, double restHeat, Verdict verdict, double water, double stopped, double[] times) {
         int last = trace.time().length - 1;
         return new Outline(
+                restHeat,
                 verdict,
                 greatest(trace.demand()),
                 trace.shortfall()[last],

@@ -184,7 +184,11 @@ final class Runner {
             burn(from, to, (books.made - made) / (to - from));
             endTime = to;
             watch(phase, to);
-            boolean below = body.coreMean(state) < LOWEST_CORE;
+            double core = body.coreMean(state);
+            if (Double.isNaN(core)) {
+                throw new ArithmeticException("the reckoning broke down before " + to + " s");
+            }
+            boolean below = core < LOWEST_CORE;
             if (ofNight || below) {
                 diary.note(to, state, books, course.isRow[i + 1] || below);
             }

@@ -62,7 +62,8 @@ final class Notes {
                         String.valueOf(band.seed()),
                         Figures.significant(Draws.PEAK, 2),
                         Figures.whole(100 * Draws.GATED_SHARE),
-                        Figures.whole(band.settings().step())))
+                        Figures.whole(band.settings().boundary() / 60),
+                        Figures.significant(Draws.SKIN_MISFIT, 2)))
                 .append("\n\n");
         for (Factor factor : Draws.factors()) {
             String together = factor.members().stream().map(Notes::drawn).collect(Collectors.joining("; "));

@@ -205,6 +205,7 @@ public final class ResultJson {
         json.writeObjectFieldStart("drawn");
         number("exponent", Draws.PEAK);
         number("shareOfSecondShiveringLaw", Draws.GATED_SHARE);
+        number("skinMisfit_K", Draws.SKIN_MISFIT);
         json.writeArrayFieldStart("constants");
         for (Factor factor : Draws.factors()) {
             if (factor.members().isEmpty()) {

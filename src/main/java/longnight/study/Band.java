@@ -52,20 +52,20 @@ public record Band(
 
     private static final double QUARTER = 900;
 
+    /** In nearly warm air what the skin is off by says little about losses: engineering estimate, no source [K]. */
+    private static final double LEAST_WARMTH = 5;
+
     /**
-     * Runs the draws. Each counts as the nominal answer and what separates it from the nominal model at the draws' settings.
+     * Runs the draws and sums them up.
      *
      * @param nominal  the nominal answer, for which something was run
      * @param settings for the draws
      * @param threads  how many run at once, 1 and up; the digits do not depend on it
      */
     public static Band of(NightResult nominal, NumericalSettings settings, Draws draws, int threads) {
-        Scenario scenario = nominal.scenario();
-        double[] times = times(scenario.plan());
-        List<Outline> outlines = outlines(scenario, settings, draws, threads, times);
-        Outline fine = Outline.of(nominal, times);
-        Outline coarse = NightEngine.compile(scenario, ModelChoice.nominal()).outline(settings, times);
-        return of(fine, outlines.stream().map(each -> each.moved(coarse, fine)).toList(), settings, draws.seed());
+        double[] times = times(nominal.scenario().plan());
+        List<Outline> outlines = outlines(nominal, settings, draws, threads, times);
+        return of(Outline.of(nominal, times), outlines, settings, draws.seed());
     }
 
     /** Runs the draws in coarse steps, with water where the answer has it. */
@@ -74,10 +74,46 @@ public record Band(
         return of(nominal, nominal.water() == null ? coarse.withoutWater() : coarse, draws, threads);
     }
 
-    /** The draws' outlines alone, in their order, for those who compare. */
+    /**
+     * The draws' outlines, in their order, for those who compare: each is the nominal answer and what separates it from the
+     * nominal model at the draws' settings; its losses are off as its skin is.
+     *
+     * @param times of the course, as of {@link #times}
+     */
     public static List<Outline> outlines(
-            Scenario scenario, NumericalSettings settings, Draws draws, int threads, double[] times) {
-        return draws.ask(model -> NightEngine.compile(scenario, model).outline(settings, times), threads);
+            NightResult nominal, NumericalSettings settings, Draws draws, int threads, double[] times) {
+        Scenario scenario = nominal.scenario();
+        Outline fine = Outline.of(nominal, times);
+        Outline coarse = NightEngine.compile(scenario, ModelChoice.nominal()).outline(settings, times);
+        List<Outline> run = draws.ask(model -> outline(NightEngine.compile(scenario, model), settings, times), threads);
+
+        double warmth = warmth(nominal);
+        return IntStream.range(0, run.size())
+                .mapToObj(i -> run.get(i).moved(coarse, fine).losing(draws.skinMisfit(i) / warmth))
+                .toList();
+    }
+
+    /** Some models are stiffer than the usual one; should the steps be too long for one, it is run in shorter ones. */
+    private static Outline outline(NightEngine night, NumericalSettings settings, double[] times) {
+        NumericalSettings shorter = settings;
+        for (int tries = 0; tries < 3; tries++) {
+            try {
+                return night.outline(shorter, times);
+            } catch (ArithmeticException tooLong) {
+                shorter = shorter.divided(4);
+            }
+        }
+        return night.outline(shorter, times);
+    }
+
+    /** How much warmer the skin is than the air, mean of the rows, at least {@link #LEAST_WARMTH} [K]. */
+    private static double warmth(NightResult nominal) {
+        return Math.max(
+                LEAST_WARMTH,
+                nominal.hours().stream()
+                        .mapToDouble(row -> row.meanSkin() - row.airCelsius())
+                        .average()
+                        .orElseThrow());
     }
 
     /** The moments at which a plan's course is taken [s from dusk]: dusk, every quarter of an hour of the clock, dawn. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import longnight.assumption.ParameterSet;
 import longnight.body.Body;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
@@ -27,14 +28,23 @@ import org.jspecify.annotations.Nullable;
 final class ChamberRun {
 
     /** Who: mass [kg], height [m], body fat [percent], age [years]; male, sex matters only for resting heat. */
-    record Man(double mass, double height, double fat, double age) {
+    record Man(double mass, double height, double fat, double age, ModelChoice model) {
+
+        /** Under the nominal model. */
+        Man(double mass, double height, double fat, double age) {
+            this(mass, height, fat, age, ModelChoice.nominal());
+        }
 
         /** The build assumed where the source gives none. */
         static final Man ORDINARY = new Man(72, 1.76, 15, 23);
 
         /** Mass and fat moved; fat held within what a person of the model may have (4 to 60 percent). */
         Man moved(double kilograms, double percent) {
-            return new Man(mass + kilograms, height, Math.min(60, Math.max(4, fat + percent)), age);
+            return new Man(mass + kilograms, height, Math.min(60, Math.max(4, fat + percent)), age, model);
+        }
+
+        Man under(ModelChoice other) {
+            return new Man(mass, height, fat, age, other);
         }
 
         Person person() {
@@ -137,11 +147,16 @@ final class ChamberRun {
 
     /** Awake and standing in natural wind, from the neutral state on, the daily rhythm stopped. */
     static ChamberRun outdoors(Man man, Dress dress, double wind, double humidity, Phase... phases) {
-        return new ChamberRun(network(man, dress, Posture.STANDING, false, gusty(chamber(wind, humidity, phases))));
+        return new ChamberRun(network(
+                man,
+                dress,
+                Posture.STANDING,
+                false,
+                gusty(chamber(wind, humidity, phases), man.model().outdoors())));
     }
 
     private static Network network(Man man, Dress dress, Posture posture, boolean night, Surroundings surroundings) {
-        ModelChoice choice = ModelChoice.nominal();
+        ModelChoice choice = man.model();
         Body body = Body.of(man.person(), choice.body(), choice.options());
         NightPlan plan = NightPlan.still(BEDTIME * 3600, surroundings.lastTime(), posture, night, night, Double.NaN);
         return new Network(
@@ -167,7 +182,7 @@ final class ChamberRun {
     }
 
     /** The same air with the turbulence of natural wind. */
-    private static Surroundings gusty(Chamber chamber) {
+    private static Surroundings gusty(Chamber chamber, ParameterSet<OutdoorParameter> outdoors) {
         return new Surroundings() {
             @Override
             public void at(double time, OutdoorState out) {
@@ -196,7 +211,7 @@ final class ChamberRun {
 
             @Override
             public double turbulence() {
-                return OutdoorParameter.TURBULENCE.nominal();
+                return outdoors.get(OutdoorParameter.TURBULENCE);
             }
 
             @Override

@@ -22,8 +22,12 @@ import longnight.night.ChamberRun.Phase;
  */
 final class ColdAirExperiments {
 
-    /** One set of assumptions: mass [kg] and fat [percent] moved, air speed [m/s] (NaN: the one assumed). */
-    record Variant(double kilograms, double percent, double wind) {
+    /** One set of assumptions: mass [kg] and fat [percent] moved, air speed [m/s] (NaN: the one assumed); and the model. */
+    record Variant(double kilograms, double percent, double wind, ModelChoice model) {
+
+        Variant(double kilograms, double percent, double wind) {
+            this(kilograms, percent, wind, ModelChoice.nominal());
+        }
 
         static final Variant NOMINAL = new Variant(0, 0, Double.NaN);
 
@@ -32,7 +36,7 @@ final class ColdAirExperiments {
         }
 
         Man of(Man man) {
-            return man.moved(kilograms, percent);
+            return man.moved(kilograms, percent).under(model);
         }
     }
 
