@@ -263,10 +263,10 @@ final class Account {
         String letGo = Figures.kilojoules(last.letGo());
         List<String> lines = new ArrayList<>();
         lines.add(Prose.text(
-                        Double.isNaN(result.demand()) ? "page.demand.none" : band == null ? "page.demand" : "page.demand.band",
-                        Figures.decimals(result.demand(), 2),
-                        Figures.whole(result.restHeat()),
-                        Wording.clock(result, result.demandTime())));
+                Double.isNaN(result.demand()) ? "page.demand.none" : band == null ? "page.demand" : "page.demand.band",
+                Figures.decimals(result.demand(), 2),
+                Figures.whole(result.restHeat()),
+                Wording.clock(result, result.demandTime())));
         if (band != null) {
             lines.add(Wording.band(result, band));
         }

@@ -113,6 +113,8 @@ class NightCommandTest {
         assertThat(banded).containsExactly("200 draws, seed 1");
         assertThat(out.toString().replaceAll("\\s+", " ")).contains("50 of 200 draws of the model hold", "10-90 %");
         assertThat(Files.readString(folder.resolve("out/notes.txt"))).contains("What was drawn", "LEG_FLOW");
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("draws of the model hold", "middle 80 % of the model");
         assertThat(Files.readString(folder.resolve("out/hours.csv"))).contains("draws of the model hold");
         assertThat(new ObjectMapper()
                         .readTree(folder.resolve("out/night.json").toFile())
