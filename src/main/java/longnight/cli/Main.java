@@ -8,6 +8,8 @@ import longnight.report.Prose;
 import longnight.report.UnwritableException;
 import longnight.scenario.InputFault;
 import longnight.scenario.ScenarioReader;
+import longnight.study.Band;
+import longnight.study.Draws;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -57,7 +59,10 @@ public final class Main implements Runnable {
     }
 
     static CommandLine commandLine() {
-        return commandLine(new NightCommand(file -> ScenarioReader.read(file).scenario(), NightEngine::run));
+        return commandLine(new NightCommand(
+                file -> ScenarioReader.read(file).scenario(),
+                NightEngine::run,
+                (nominal, draws, seed, threads) -> Band.of(nominal, Draws.of(draws, seed), threads)));
     }
 
     static CommandLine commandLine(NightCommand night) {

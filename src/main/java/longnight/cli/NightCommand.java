@@ -12,6 +12,8 @@ import longnight.report.Console;
 import longnight.report.Outputs;
 import longnight.report.Prose;
 import longnight.report.ResultJson;
+import longnight.study.Band;
+import longnight.study.Draws;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,8 +36,13 @@ final class NightCommand implements Callable<Integer> {
 
     private static final double LONGEST_STEP = 300;
 
+    private static final int FEWEST_DRAWS = 20;
+    private static final int MOST_DRAWS = 2000;
+    private static final int MOST_THREADS = 64;
+
     private final Reader reader;
     private final BiFunction<Scenario, NumericalSettings, NightResult> engine;
+    private final Bander bander;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // filled in by the parser
@@ -57,13 +64,32 @@ final class NightCommand implements Callable<Integer> {
     @Option(names = "--step", paramLabel = "SECONDS", descriptionKey = "step")
     private @Nullable Double step;
 
+    @Option(names = "--draws", paramLabel = "N", descriptionKey = "draws")
+    private @Nullable Integer draws;
+
+    @Option(names = "--seed", paramLabel = "SEED", descriptionKey = "seed")
+    private @Nullable Long seed;
+
+    @Option(names = "--threads", paramLabel = "N", descriptionKey = "threads")
+    private @Nullable Integer threads;
+
+    @Option(names = "--no-band", descriptionKey = "no-band")
+    private boolean noBand;
+
     /**
      * @param reader turns a file into a question
      * @param engine answers it
+     * @param bander says how well the model is known that answered
      */
-    NightCommand(Reader reader, BiFunction<Scenario, NumericalSettings, NightResult> engine) {
+    NightCommand(Reader reader, BiFunction<Scenario, NumericalSettings, NightResult> engine, Bander bander) {
         this.reader = reader;
         this.engine = engine;
+        this.bander = bander;
+    }
+
+    /** Makes the band of an answer. */
+    interface Bander {
+        Band band(NightResult nominal, int draws, long seed, int threads);
     }
 
     /** Turns a file into a question. */
@@ -74,6 +100,7 @@ final class NightCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         NumericalSettings settings = settings(NumericalSettings.standard());
+        checkBand();
         boolean jsonAlone = STANDARD_OUTPUT.equals(json);
         Path folder = out == null && !jsonAlone ? defaultFolder() : out;
         if (folder != null) {
@@ -86,14 +113,15 @@ final class NightCommand implements Callable<Integer> {
 
         Scenario scenario = reader.read(file);
         NightResult result = engine.apply(scenario, settings);
+        @Nullable Band band = band(result);
 
         PrintWriter page = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Outputs.@Nullable Written written = folder == null ? null : Outputs.write(result, folder);
+        Outputs.@Nullable Written written = folder == null ? null : Outputs.write(Outputs.of(result, band), folder);
         if (jsonFile != null) {
-            Outputs.write(ResultJson.text(result), jsonFile);
+            Outputs.write(ResultJson.text(result, band), jsonFile);
         }
-        page.print(jsonAlone ? ResultJson.text(result) : Console.page(result));
+        page.print(jsonAlone ? ResultJson.text(result, band) : Console.page(result, band));
         if (reference) {
             NightResult dry = settings.water() ? engine.apply(scenario, settings(NumericalSettings.dry())) : result;
             NightResult second = engine.apply(scenario, NumericalSettings.referenceIntegrator());
@@ -110,6 +138,41 @@ final class NightCommand implements Callable<Integer> {
         page.flush();
         err.flush();
         return ExitCode.FINE;
+    }
+
+    /** The band, unless nobody wants it or nothing was run. */
+    private @Nullable Band band(NightResult result) {
+        return noBand || result.hours().isEmpty()
+                ? null
+                : bander.band(
+                        result,
+                        draws == null ? Draws.USUAL : draws,
+                        seed == null ? Draws.SEED : seed,
+                        threads == null
+                                ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())
+                                : threads);
+    }
+
+    private void checkBand() {
+        requireBetween("--draws", draws, FEWEST_DRAWS, MOST_DRAWS);
+        requireBetween("--threads", threads, 1, MOST_THREADS);
+        if (noBand && (draws != null || seed != null || threads != null)) {
+            String other = draws != null ? "--draws" : seed != null ? "--seed" : "--threads";
+            throw new ParameterException(spec.commandLine(), Prose.text("fault.no-band", other));
+        }
+    }
+
+    private void requireBetween(String option, @Nullable Integer value, int least, int most) {
+        if (value != null && (value < least || value > most)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    Prose.text(
+                            "fault.between",
+                            option,
+                            String.valueOf(value),
+                            String.valueOf(least),
+                            String.valueOf(most)));
+        }
     }
 
     /** With every step and interval divided as the caller asks. */

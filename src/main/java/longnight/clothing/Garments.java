@@ -84,15 +84,20 @@ public final class Garments {
     }
 
     /**
-     * The garment as the given constants make it. A garment that is just what the nominal derivation makes of its spec is
-     * derived again; one that was made by hand stays.
+     * The garment as the given constants make it. A garment that is just what the nominal derivation makes of its spec, closed
+     * or open, is derived again; one that was made by hand stays.
      */
     static Garment under(Garment garment, ParameterSet<ClothingParameter> parameters) {
-        if (parameters.equals(ParameterSet.nominal(ClothingParameter.class))
-                || !derive(garment.spec()).garment().equals(garment)) {
+        if (parameters.equals(ParameterSet.nominal(ClothingParameter.class))) {
             return garment;
         }
-        return derive(garment.spec(), parameters).garment();
+        Garment nominal = derive(garment.spec()).garment();
+        if (nominal.equals(garment)) {
+            return derive(garment.spec(), parameters).garment();
+        }
+        return nominal.opened().equals(garment)
+                ? derive(garment.spec(), parameters).garment().opened()
+                : garment;
     }
 
     /** Whether a water-repellent finish on the piece would count: all but knits, fleece and cotton. */

@@ -15,6 +15,7 @@ final class Diary {
 
     private Network net;
     private final NightPlan plan;
+    private final boolean brief;
     private final double rest;
     private final double core0;
     private final double shell0;
@@ -59,8 +60,10 @@ final class Diary {
         LOSSES
     }
 
-    Diary(Network net, NightPlan plan, double[] start) {
+    /** @param brief true to keep the fine trace alone */
+    Diary(Network net, NightPlan plan, double[] start, boolean brief) {
         this.net = net;
+        this.brief = brief;
         this.plan = plan;
         rest = net.body.restHeat();
         core0 = net.coreStore(start);
@@ -116,6 +119,9 @@ final class Diary {
         line[Column.LOSSES.ordinal()] = losses;
         trace.add(line);
         line[Column.DEMAND.ordinal()] = demandAt(time);
+        if (brief) {
+            return;
+        }
         if (row) {
             addRow(time, y, books, losses, line, control);
         }

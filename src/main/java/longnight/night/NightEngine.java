@@ -14,6 +14,7 @@ import longnight.clothing.PatchStack;
 import longnight.clothing.Stacks;
 import longnight.figure.Posture;
 import longnight.outdoors.OutdoorState;
+import longnight.outdoors.Surroundings;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,7 @@ public final class NightEngine {
 
     private final Scenario scenario;
     private final ModelChoice choice;
+    private final Surroundings surroundings;
     private final Body body;
     private final Map<Dress, List<PatchStack>> dressed = new HashMap<>();
     private final List<PatchStack> stacks;
@@ -38,6 +40,7 @@ public final class NightEngine {
     private NightEngine(Scenario scenario, ModelChoice choice) {
         this.scenario = scenario;
         this.choice = choice;
+        surroundings = scenario.surroundings().with(choice.outdoors());
         body = Body.of(scenario.person(), choice.body(), choice.options());
         for (Phase phase : scenario.plan().stretches()) {
             dressed.computeIfAbsent(dress(phase), key -> compileStacks(phase));
@@ -134,7 +137,7 @@ public final class NightEngine {
                 phase.posture(),
                 body.segmentAreas(),
                 choice.clothing(),
-                scenario.surroundings().ground() != null);
+                surroundings.ground() != null);
     }
 
     /** Runs the compiled scenario. */
@@ -147,9 +150,36 @@ public final class NightEngine {
         return answer(runner, settings);
     }
 
+    /**
+     * Runs the compiled scenario for its outline only, which takes less than the whole answer.
+     *
+     * @param times moments at which the course is wanted [s from dusk], rising
+     * @throws ArithmeticException when the steps are too long for this model and the reckoning breaks down
+     * @throws IllegalStateException when the scenario lies outside the model's range
+     */
+    public Outline outline(NumericalSettings settings, double[] times) {
+        if (!scenario.limits().isEmpty()) {
+            throw new IllegalStateException("outside the model: " + scenario.limits());
+        }
+        Runner runner = start(settings, true);
+        runner.run();
+        Trace trace = runner.diary.trace();
+        return Outline.of(
+                trace,
+                body.restHeat(),
+                VerdictRule.judge(trace, runner.network(), runner.stopped),
+                settings.water() ? runner.closet.held() : Double.NaN,
+                runner.stopped,
+                times);
+    }
+
     /** A runner before the first phase; for tests that look inside. */
     Runner start(NumericalSettings settings) {
-        return new Runner(body, scenario.plan(), phase -> network(phase, settings.water()), choice, settings);
+        return start(settings, false);
+    }
+
+    private Runner start(NumericalSettings settings, boolean brief) {
+        return new Runner(body, scenario.plan(), phase -> network(phase, settings.water()), choice, settings, brief);
     }
 
     Network network(Phase phase, boolean water) {
@@ -157,7 +187,7 @@ public final class NightEngine {
         return new Network(
                 body,
                 worn,
-                scenario.surroundings(),
+                surroundings,
                 scenario.plan(),
                 phase,
                 Iso11079.basicFromTotal(Stacks.staticTotal(worn)),
@@ -362,7 +392,7 @@ public final class NightEngine {
     private boolean precipitationFalls() {
         OutdoorState state = new OutdoorState();
         for (double t = 0; t < scenario.plan().duration(); t += 900) {
-            scenario.surroundings().at(t, state);
+            surroundings.at(t, state);
             if (state.precipitation > 0) {
                 return true;
             }
@@ -380,7 +410,7 @@ public final class NightEngine {
         int n = 0;
         double[] area = body.segmentAreas();
         for (double t = 450; t < scenario.plan().duration(); t += 900, n++) {
-            scenario.surroundings().at(t, state);
+            surroundings.at(t, state);
             air += state.airCelsius;
             radiant += state.radiantCelsius;
             vapour += state.vapourPressure;

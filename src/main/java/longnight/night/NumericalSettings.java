@@ -41,6 +41,14 @@ public record NumericalSettings(
         return new NumericalSettings(step, settlingStep, boundary, settlingBoundary, false, reference, tolerance);
     }
 
+    /**
+     * For many nights of which only the differences count: the surface is looked at every half hour, fast water every ten minutes
+     * (docs/band.md says what that moves). The body's step stays, since much longer ones break down under some models.
+     */
+    public static NumericalSettings coarse() {
+        return new NumericalSettings(60, 30, 1800, 600, true, false, 1e-6);
+    }
+
     /** The reference integrator. */
     public static NumericalSettings referenceIntegrator() {
         return new NumericalSettings(60, 30, 300, 60, false, true, 1e-6);

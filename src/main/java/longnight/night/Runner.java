@@ -40,6 +40,7 @@ final class Runner {
 
     private final NightPlan plan;
     private final NumericalSettings settings;
+    private final boolean brief;
     private final Function<Phase, Network> networks;
     private final ModelChoice choice;
     private final Body body;
@@ -90,11 +91,23 @@ final class Runner {
             Function<Phase, Network> networks,
             ModelChoice choice,
             NumericalSettings settings) {
+        this(body, plan, networks, choice, settings, false);
+    }
+
+    /** @param brief true to let the diary keep the fine trace alone */
+    Runner(
+            Body body,
+            NightPlan plan,
+            Function<Phase, Network> networks,
+            ModelChoice choice,
+            NumericalSettings settings,
+            boolean brief) {
         this.body = body;
         this.plan = plan;
         this.networks = networks;
         this.choice = choice;
         this.settings = settings;
+        this.brief = brief;
         neutral = body.neutralState();
         bottleCelsius = new double[plan.heats().size()];
         Arrays.fill(bottleCelsius, Double.NaN);
@@ -102,7 +115,7 @@ final class Runner {
         net = networks.apply(plan.stretches().get(0));
         state = net.start();
         plan.damp().forEach(new Handover(net)::dampen);
-        diary = new Diary(net, plan, state);
+        diary = new Diary(net, plan, state, brief);
         dusk = state.clone();
     }
 
@@ -151,7 +164,7 @@ final class Runner {
         heldAtDusk = closet.held();
         storeAtDusk = store / body.fuel().full();
         dusk = state.clone();
-        diary = new Diary(net, plan, state);
+        diary = new Diary(net, plan, state, brief);
         diary.note(0.0, state, books, true);
     }
 
@@ -171,7 +184,11 @@ final class Runner {
             burn(from, to, (books.made - made) / (to - from));
             endTime = to;
             watch(phase, to);
-            boolean below = body.coreMean(state) < LOWEST_CORE;
+            double core = body.coreMean(state);
+            if (Double.isNaN(core)) {
+                throw new ArithmeticException("the reckoning broke down before " + to + " s");
+            }
+            boolean below = core < LOWEST_CORE;
             if (ofNight || below) {
                 diary.note(to, state, books, course.isRow[i + 1] || below);
             }

@@ -36,7 +36,7 @@ final class Wetting {
 
     Wetting(Network net, ParameterSet<ClothingParameter> clothing) {
         this.net = net;
-        ParameterSet<OutdoorParameter> outdoors = ParameterSet.nominal(OutdoorParameter.class);
+        ParameterSet<OutdoorParameter> outdoors = net.surroundings.parameters();
         catching = outdoors.get(OutdoorParameter.CATCHING_AREA);
         drySnowSticks = outdoors.get(OutdoorParameter.DRY_SNOW_STICKS);
         finishHalfTime = clothing.get(ClothingParameter.FINISH_HALF_TIME);

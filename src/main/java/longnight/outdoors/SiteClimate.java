@@ -157,6 +157,16 @@ public final class SiteClimate implements Surroundings {
     }
 
     @Override
+    public ParameterSet<OutdoorParameter> parameters() {
+        return parameters;
+    }
+
+    @Override
+    public SiteClimate with(ParameterSet<OutdoorParameter> others) {
+        return others.equals(parameters) ? this : new SiteClimate(site, weather, posture, others);
+    }
+
+    @Override
     public void at(double when, OutdoorState out) {
         at(when, posture, out);
     }

@@ -1,6 +1,7 @@
 package longnight.outdoors;
 
 import java.util.function.UnaryOperator;
+import longnight.assumption.ParameterSet;
 import longnight.figure.Posture;
 
 /** The environment over time: a night outdoors or a laboratory chamber. Stateless after construction: threads may share it. */
@@ -26,6 +27,16 @@ public interface Surroundings {
      */
     default Surroundings under(UnaryOperator<Weather> change) {
         throw new UnsupportedOperationException("a chamber has no weather");
+    }
+
+    /** The constants that these surroundings were made with; nominal where none act. */
+    default ParameterSet<OutdoorParameter> parameters() {
+        return ParameterSet.nominal(OutdoorParameter.class);
+    }
+
+    /** The same place and weather made with other constants; the surroundings themselves where none act, as in a laboratory. */
+    default Surroundings with(ParameterSet<OutdoorParameter> parameters) {
+        return this;
     }
 
     /** First time covered [s]. */

@@ -12,6 +12,7 @@ import longnight.night.NightResult;
 import longnight.night.Phase;
 import longnight.night.SecondOpinion;
 import longnight.night.WaterReport;
+import longnight.study.Band;
 import org.jspecify.annotations.Nullable;
 
 /** Plan, water, food and drink, march and drill, in sentences. What there is nothing to tell about has none. */
@@ -256,16 +257,20 @@ final class Account {
         return Double.NaN;
     }
 
-    /** Demand, bill, deficit and debt, one sentence each; only where something was reckoned. */
-    static List<String> headlines(NightResult result) {
+    /** Demand, band, bill, deficit and debt, one text each; only where something was reckoned. */
+    static List<String> headlines(NightResult result, @Nullable Band band) {
         HourRow last = Wording.lastHour(result);
         String letGo = Figures.kilojoules(last.letGo());
-        return List.of(
-                Prose.text(
-                        Double.isNaN(result.demand()) ? "page.demand.none" : "page.demand",
-                        Figures.decimals(result.demand(), 2),
-                        Figures.whole(result.restHeat()),
-                        Wording.clock(result, result.demandTime())),
+        List<String> lines = new ArrayList<>();
+        lines.add(Prose.text(
+                Double.isNaN(result.demand()) ? "page.demand.none" : band == null ? "page.demand" : "page.demand.band",
+                Figures.decimals(result.demand(), 2),
+                Figures.whole(result.restHeat()),
+                Wording.clock(result, result.demandTime())));
+        if (band != null) {
+            lines.add(Wording.band(result, band));
+        }
+        lines.addAll(List.of(
                 Prose.text(
                         "page.shortfall",
                         Figures.kilojoules(result.shortfallHeat()),
@@ -281,7 +286,8 @@ final class Account {
                                 Figures.deficit(result.coreHeatDeficitWorst()),
                                 Wording.clock(result, result.worstTime()),
                                 letGo),
-                Prose.text("page.debt", Figures.kilojoules(result.wholeBodyDebt() / result.bodyArea())));
+                Prose.text("page.debt", Figures.kilojoules(result.wholeBodyDebt() / result.bodyArea()))));
+        return lines;
     }
 
     /** What the kit weighs and insulates. */

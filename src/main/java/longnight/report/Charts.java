@@ -9,6 +9,7 @@ import static longnight.report.Plots.EMBER;
 import static longnight.report.Plots.GRID;
 import static longnight.report.Plots.NIGHT;
 import static longnight.report.Plots.SOLID;
+import static longnight.report.Plots.SPREAD;
 import static longnight.report.Plots.STRETCHED;
 import static longnight.report.Plots.THIN;
 import static longnight.report.Plots.area;
@@ -33,6 +34,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.BiConsumer;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import longnight.figure.BodySegment;
 import longnight.night.HourRow;
@@ -44,6 +46,8 @@ import longnight.night.Way;
 import longnight.report.Plots.Bar;
 import longnight.report.Plots.ClockFormat;
 import longnight.report.Plots.WholeFormat;
+import longnight.study.Band;
+import longnight.study.Spread;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -55,6 +59,7 @@ import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The pictures of a night: two of every night, a third of one in which clothes get wet. Each can be read without colour (lines differ in dash and weight, areas in lightness, and
@@ -85,7 +90,11 @@ final class Charts {
     private Charts() {}
 
     static Picture coreHeatDeficit(NightResult result) {
-        return picture(result, "chart.deficit.title", Charts::coreHeatDeficit);
+        return coreHeatDeficit(result, null);
+    }
+
+    static Picture coreHeatDeficit(NightResult result, @Nullable Band band) {
+        return picture(result, "chart.deficit.title", (night, sheet) -> coreHeatDeficit(night, band, sheet));
     }
 
     static Picture whereTheHeatGoes(NightResult result) {
@@ -97,9 +106,20 @@ final class Charts {
         return picture(result, "chart.water.title", Charts::waterByLayer);
     }
 
-    private static void coreHeatDeficit(NightResult result, Sheet sheet) {
+    private static void coreHeatDeficit(NightResult result, @Nullable Band band, Sheet sheet) {
         sheet.text(Prose.text("chart.deficit.upper"), Fonts.bold(Sheet.HEADING));
-        plot(sheet, 560, deficitPlot(result));
+        plot(sheet, 560, deficitPlot(result, band));
+        if (band != null) {
+            sheet.text(
+                    Prose.text(
+                            "chart.deficit.black",
+                            curveName(result),
+                            String.valueOf(band.holding()),
+                            String.valueOf(band.draws())),
+                    Fonts.plain(Sheet.TEXT));
+            Spread end = band.deficit().get(band.deficit().size() - 1);
+            sheet.key(Prose.text("chart.deficit.spread", Wording.deficits(end)), Fonts.plain(Sheet.TEXT), SPREAD);
+        }
         sheet.key(Prose.text("chart.deficit.band"), Fonts.plain(Sheet.TEXT), BAND);
         if (!Double.isNaN(firstBelow(result.trace()))) {
             sheet.key(Prose.text("chart.extrapolated"), Fonts.plain(Sheet.TEXT), STRETCHED);
@@ -300,7 +320,7 @@ final class Charts {
 
     // --- Core-heat deficit ---
 
-    private static XYPlot deficitPlot(NightResult result) {
+    private static XYPlot deficitPlot(NightResult result, @Nullable Band band) {
         Trace trace = thin(result.trace());
         double[] time = clockTime(result, trace);
         double[] deficit = Arrays.stream(trace.coreHeatDeficit())
@@ -313,7 +333,9 @@ final class Charts {
         lines.addSeries("35", new double[][] {time, at35});
         lines.addSeries("32", new double[][] {time, at32});
 
-        double top = 1.22 * Math.max(max(at32), max(deficit));
+        double[] low = band == null ? new double[0] : shown(band, Spread::low);
+        double[] high = band == null ? new double[0] : shown(band, Spread::high);
+        double top = 1.22 * Math.max(max(at32), Math.max(max(deficit), Math.min(max(high), 2 * max(at32))));
         XYPlot plot = timePlot(result, 0, top);
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
@@ -322,25 +344,45 @@ final class Charts {
         look(renderer, 2, Sheet.INK, DOTTED);
         plot.setDataset(lines);
         plot.setRenderer(renderer);
+        if (band != null) {
+            double[] bounded = Arrays.stream(high).map(q -> Math.min(q, top)).toArray();
+            double[] when = Arrays.stream(band.times())
+                    .map(t -> result.scenario().plan().startOfDay() + t)
+                    .toArray();
+            double[] width = IntStream.range(0, low.length)
+                    .mapToDouble(i -> bounded[i] - Math.min(low[i], top))
+                    .toArray();
+            area(renderer, when, low.clone(), width, 1, SPREAD);
+        }
 
-        IntervalMarker band = new IntervalMarker(0, Figures.DEAD_BAND / 1e3, BAND);
-        band.setAlpha(1);
-        plot.addRangeMarker(band, Layer.BACKGROUND);
+        IntervalMarker none = new IntervalMarker(0, Figures.DEAD_BAND / 1e3, BAND);
+        none.setAlpha(1);
+        plot.addRangeMarker(none, Layer.BACKGROUND);
         double first = time[0];
         double span = time[time.length - 1] - first;
         double left = first + 0.015 * span;
         note(plot, Prose.text("chart.deficit.line", "35"), left, at35[0] + 0.012 * top, TextAnchor.BOTTOM_LEFT);
         note(plot, Prose.text("chart.deficit.line", "32"), left, at32[0] + 0.012 * top, TextAnchor.BOTTOM_LEFT);
         int last = time.length - 1;
-        double above = max(Arrays.copyOfRange(deficit, last * 3 / 5, last + 1));
-        note(
-                plot,
-                curveName(result),
-                first + 0.985 * span,
-                Math.max(above, Figures.DEAD_BAND / 1e3) + 0.03 * top,
-                TextAnchor.BOTTOM_RIGHT);
+        if (band == null) { // with one there is no room beside the curve
+            double above = max(Arrays.copyOfRange(deficit, last * 3 / 5, last + 1));
+            note(
+                    plot,
+                    curveName(result),
+                    first + 0.985 * span,
+                    Math.max(above, Figures.DEAD_BAND / 1e3) + 0.03 * top,
+                    TextAnchor.BOTTOM_RIGHT);
+        }
+
         noteFrom(plot, result, first, span, 0.99 * top);
         return plot;
+    }
+
+    /** One edge of the band [kJ], nothing below none; infinite where it is beyond telling. */
+    private static double[] shown(Band band, ToDoubleFunction<Spread> edge) {
+        return band.deficit().stream()
+                .mapToDouble(spread -> Math.max(0, edge.applyAsDouble(spread)) / 1e3)
+                .toArray();
     }
 
     /** Names the line from which it does not hold, on the side with more room. */

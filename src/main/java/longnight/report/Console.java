@@ -13,13 +13,16 @@ import longnight.clothing.Outfit;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
 import longnight.night.Way;
+import longnight.study.Band;
+import longnight.study.Spread;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The page on the terminal: plain ASCII of ours, at most {@value #WIDTH} columns, a dry twelve-hour night on one screen. Rain, a
  * march and a drill have ten lines more to tell.
  */
 public final class Console {
-    static final int WIDTH = 110;
+    static final int WIDTH = 114;
 
     /** Rows of a tall window. */
     private static final int HEIGHT = 50;
@@ -34,16 +37,21 @@ public final class Console {
 
     private Console() {}
 
-    /** The whole page, lines ended by a line feed. */
+    /** The whole page of a night without a band, lines ended by a line feed. */
     public static String page(NightResult result) {
+        return page(result, null);
+    }
+
+    /** The whole page, lines ended by a line feed. */
+    public static String page(NightResult result, @Nullable Band band) {
         List<String> lines = new ArrayList<>();
         wrap(Wording.who(result), 0, lines);
         wrap((Wording.verdict(result) + " " + Wording.atRisk(result)).strip(), 0, lines);
         lines.add("");
         if (Wording.hasRun(result)) {
-            table(result, lines);
+            table(result, band, lines);
             lines.add("");
-            headlines(result, lines);
+            headlines(result, band, lines);
         }
         Account.of(result).forEach(paragraph -> wrap(paragraph, 2, lines));
         opinion(result, lines);
@@ -100,20 +108,20 @@ public final class Console {
      * The table. Rain and snow, where any fall, are told in one column with the vapour, and heat brought along has a column
      * only in nights that have some; so the page stays narrow and the ways still add up to all that is lost.
      */
-    private static void table(NightResult result, List<String> lines) {
+    private static void table(NightResult result, @Nullable Band band, List<String> lines) {
         boolean wet = matters(result, Way.PRECIPITATION);
         boolean brought = matters(result, Way.BROUGHT);
         String vapour = Prose.text(wet ? "table.wet" : "table.vapour");
         String more = brought ? Prose.text("table.brought") : "";
         for (int i = 1; i <= 3; i++) {
-            lines.add(Prose.text("table.head." + i, vapour, " ".repeat(more.length()), more)
-                    .stripTrailing());
+            String key = (band == null ? "table.head." : "table.band.head.") + i;
+            lines.add(Prose.text(key, vapour, " ".repeat(more.length()), more).stripTrailing());
         }
         boolean extrapolated = false;
         for (HourRow row : result.hours()) {
             boolean below = row.coreCelsius() < 34;
             extrapolated |= below;
-            lines.add(line(row, brought) + (below ? "*" : ""));
+            lines.add(line(row, band, brought) + (below ? "*" : ""));
         }
         if (wet || brought) {
             String note =
@@ -129,7 +137,7 @@ public final class Console {
         return result.hours().stream().anyMatch(row -> Math.abs(row.lostByWay()[way.ordinal()]) >= SHOWN);
     }
 
-    private static String line(HourRow row, boolean brought) {
+    private static String line(HourRow row, @Nullable Band band, boolean brought) {
         double[] way = row.lostByWay();
         StringBuilder line = new StringBuilder();
         cell(line, 5, Figures.clock(row.clock()));
@@ -149,7 +157,11 @@ public final class Console {
         cell(line, 6, Figures.kilojoules(row.paidByHeatMade()));
         cell(line, 6, Figures.kilojoules(row.paidByShell()));
         cell(line, 6, Figures.kilojoules(row.paidByCore()));
-        cell(line, 8, Figures.deficit(row.coreHeatDeficit()));
+        cell(line, band == null ? 8 : 5, Figures.deficit(row.coreHeatDeficit()));
+        if (band != null) {
+            Spread spread = band.deficitAt(row.time());
+            cell(line, 8, Wording.deficits(spread));
+        }
         cell(line, 5, Figures.decimals(row.coreCelsius(), 1));
         cell(line, 5, Figures.decimals(row.meanSkin(), 1));
         cell(line, 5, Figures.decimals(row.hand(), 1));
@@ -161,8 +173,8 @@ public final class Console {
         line.append(" ".repeat(Math.max(0, width - figure.length()))).append(figure);
     }
 
-    private static void headlines(NightResult result, List<String> lines) {
-        Account.headlines(result).forEach(line -> wrap(line, 2, lines));
+    private static void headlines(NightResult result, @Nullable Band band, List<String> lines) {
+        Account.headlines(result, band).forEach(line -> wrap(line, 2, lines));
         wrap(Account.kit(result) + " " + Account.books(result), 2, lines);
     }
 

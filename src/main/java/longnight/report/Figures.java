@@ -18,7 +18,7 @@ final class Figures {
     private static final double LAST_DIGIT = 1e-16;
 
     /** What stands where there is no number. */
-    private static final String NONE = "-";
+    static final String NONE = "-";
 
     private Figures() {}
 
@@ -57,6 +57,16 @@ final class Figures {
             return "0";
         }
         return joules < DEAD_BAND ? "<15" : kilojoules(joules);
+    }
+
+    /** "19-57"; "to" between them where a sign would be taken for a dash; no end where there is none. */
+    static String range(double low, double high, int decimals) {
+        if (Double.isNaN(low) || Double.isNaN(high)) {
+            return NONE;
+        }
+        String from = decimals(low, decimals);
+        String to = Double.isInfinite(high) ? "?" : decimals(high, decimals);
+        return low < 0 || high < 0 ? from + " to " + to : from + "-" + to;
     }
 
     static String clo(double resistance) {

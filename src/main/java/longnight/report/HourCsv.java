@@ -10,8 +10,10 @@ import longnight.night.Caution;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
 import longnight.night.Way;
+import longnight.study.Band;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The hour series as comma-separated values (RFC 4180, UTF-8, line ends LF): one header row with the unit of each column in
@@ -27,6 +29,10 @@ final class HourCsv {
     private HourCsv() {}
 
     static String text(NightResult result) {
+        return text(result, null);
+    }
+
+    static String text(NightResult result, @Nullable Band band) {
         StringBuilder text = new StringBuilder();
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
@@ -36,10 +42,13 @@ final class HourCsv {
         try (CSVPrinter printer = new CSVPrinter(text, format)) {
             printer.printRecord(header());
             for (HourRow row : result.hours()) {
-                printer.printRecord(cells(row, Account.wornAt(result, row.time())));
+                printer.printRecord(cells(row, Account.wornAt(result, row.time()), band));
             }
             printer.printComment(Wording.who(result));
             printer.printComment((Wording.verdict(result) + " " + Wording.atRisk(result)).strip());
+            if (band != null) {
+                printer.printComment(Wording.band(result, band));
+            }
             for (Caution caution : result.cautions()) {
                 printer.printComment(Wording.fullText(caution));
             }
@@ -74,11 +83,13 @@ final class HourCsv {
                 "foot [degC]",
                 "sleep [1]",
                 "shivering [W]",
-                "liquid and ice in what is worn [kg]"));
+                "liquid and ice in what is worn [kg]",
+                "core-heat deficit, signed, 10 % of the model's draws below [kJ]",
+                "core-heat deficit, signed, 90 % of the model's draws below [kJ]"));
         return names;
     }
 
-    private static List<String> cells(HourRow row, double water) {
+    private static List<String> cells(HourRow row, double water, @Nullable Band band) {
         List<String> cells = new ArrayList<>();
         cells.add(Figures.exact(row.time() / 3600));
         cells.add(Figures.clock(row.clock()));
@@ -102,7 +113,9 @@ final class HourCsv {
                 row.foot(),
                 row.sleep(),
                 row.shivering(),
-                water);
+                water,
+                band == null ? Double.NaN : band.deficitAt(row.time()).low() / 1e3,
+                band == null ? Double.NaN : band.deficitAt(row.time()).high() / 1e3);
         return cells;
     }
 

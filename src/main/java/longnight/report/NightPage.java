@@ -23,6 +23,7 @@ import longnight.night.Phase;
 import longnight.night.SecondOpinion;
 import longnight.night.WaterReport;
 import longnight.night.Way;
+import longnight.study.Band;
 import org.jspecify.annotations.Nullable;
 
 /** Everything there is to tell about one night, on one page. */
@@ -30,16 +31,18 @@ final class NightPage {
     static final String FILE = "report.html";
 
     private final NightResult result;
+    private final @Nullable Band band;
     private final Page page;
 
-    private NightPage(NightResult result) {
+    private NightPage(NightResult result, @Nullable Band band) {
         this.result = result;
+        this.band = band;
         page = new Page(
                 Prose.text("html.night.title"), Wording.verdict(result), Wording.atRisk(result), Wording.who(result));
     }
 
-    static Page of(NightResult result) {
-        return new NightPage(result).made();
+    static Page of(NightResult result, @Nullable Band band) {
+        return new NightPage(result, band).made();
     }
 
     private Page made() {
@@ -66,8 +69,8 @@ final class NightPage {
     private void deficit() {
         page.heading(Prose.text("html.bill"));
         page.add(new Page.Figure(
-                Prose.text("chart.deficit.title"), words("chart.deficit.title"), Charts.coreHeatDeficit(result)));
-        page.add(new Page.Items(Account.headlines(result)));
+                Prose.text("chart.deficit.title"), words("chart.deficit.title"), Charts.coreHeatDeficit(result, band)));
+        page.add(new Page.Items(Account.headlines(result, band)));
     }
 
     private void heat() {
@@ -109,6 +112,7 @@ final class NightPage {
                     Figures.whole(row.losses()),
                     Figures.kilojoules(row.shortfall()),
                     Figures.deficit(row.coreHeatDeficit()),
+                    band == null ? Figures.NONE : Wording.deficits(band.deficitAt(row.time())),
                     Figures.decimals(row.coreCelsius(), 1),
                     Figures.decimals(row.meanSkin(), 1),
                     Figures.decimals(row.hand(), 1),
@@ -239,7 +243,7 @@ final class NightPage {
     private String fingerprint() {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(ResultJson.text(result).getBytes(StandardCharsets.UTF_8));
+                    .digest(ResultJson.text(result, band).getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest).substring(0, 16);
         } catch (NoSuchAlgorithmException fault) {
             throw new IllegalStateException(fault);

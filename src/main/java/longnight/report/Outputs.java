@@ -15,6 +15,7 @@ import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
+import longnight.study.Band;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -109,16 +110,21 @@ public final class Outputs {
 
     /** What belongs into a night's folder. */
     static Bundle of(NightResult result) {
+        return of(result, null);
+    }
+
+    /** What belongs into a night's folder, with its band where there is one. */
+    public static Bundle of(NightResult result, @Nullable Band band) {
         Bundle bundle = new Bundle(NIGHT)
-                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result))
+                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result, band))
                 .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result));
         if (Account.isWet(result)) {
             bundle.picture(Charts.WATER, () -> Charts.waterByLayer(result));
         }
-        return bundle.file(HourCsv.FILE, HourCsv.text(result))
-                .file(ResultJson.FILE, ResultJson.text(result))
-                .notes(Notes.FILE, Notes.text(result))
-                .page(NightPage.FILE, () -> NightPage.of(result));
+        return bundle.file(HourCsv.FILE, HourCsv.text(result, band))
+                .file(ResultJson.FILE, ResultJson.text(result, band))
+                .notes(Notes.FILE, Notes.text(result, band))
+                .page(NightPage.FILE, () -> NightPage.of(result, band));
     }
 
     /** What belongs into a proof's folder. */

@@ -41,6 +41,7 @@ final class Plots {
     static final Color DUSK = new Color(0x7FA3BD);
     static final Color EMBER = new Color(0xF4D58D);
     static final Color BAND = new Color(0xC9C5B8);
+    static final Color SPREAD = new Color(0x9DB89D);
     static final Color STRETCHED = new Color(0xEBE8DF);
     static final Color GRID = new Color(0xD8D5CA);
 

@@ -37,6 +37,10 @@ import longnight.night.Trace;
 import longnight.night.Verdict;
 import longnight.night.WaterReport;
 import longnight.night.Way;
+import longnight.study.Band;
+import longnight.study.Draws;
+import longnight.study.Factor;
+import longnight.study.Spread;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,15 +56,22 @@ public final class ResultJson {
     static final String FILE = "night.json";
 
     private final NightResult result;
+    private final @Nullable Band band;
     private final JsonGenerator json;
 
-    private ResultJson(NightResult result, JsonGenerator json) {
+    private ResultJson(NightResult result, @Nullable Band band, JsonGenerator json) {
         this.result = result;
+        this.band = band;
         this.json = json;
     }
 
-    /** The result as text, ended by a line feed. */
+    /** The result without a band as text, ended by a line feed. */
     public static String text(NightResult result) {
+        return text(result, null);
+    }
+
+    /** The result as text, ended by a line feed. */
+    public static String text(NightResult result, @Nullable Band band) {
         StringWriter text = new StringWriter();
         JsonFactory factory = JsonFactory.builder()
                 .configure(JsonWriteFeature.ESCAPE_NON_ASCII, true)
@@ -68,7 +79,7 @@ public final class ResultJson {
         DefaultPrettyPrinter lines = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
         try (JsonGenerator json = factory.createGenerator(text)) {
             json.setPrettyPrinter(lines);
-            new ResultJson(result, json).write();
+            new ResultJson(result, band, json).write();
         } catch (IOException fault) {
             throw new UncheckedIOException(fault); // a StringWriter does not fail
         }
@@ -83,6 +94,7 @@ public final class ResultJson {
         moment("demandWindowEnd", result.demandTime());
         shortfall();
         deficit();
+        band();
         number("wholeBodyDebt_J", result.wholeBodyDebt());
         number("wholeBodyDebt_J_m2", result.wholeBodyDebt() / result.bodyArea());
         number("restHeat_W", result.restHeat());
@@ -150,6 +162,78 @@ public final class ResultJson {
         moment("worst", result.worstTime());
         number("deadBand_J", Figures.DEAD_BAND);
         number("letGoToClockAndSleep_J", atEnd(HourRow::letGo));
+        json.writeEndObject();
+    }
+
+    private void band() throws IOException {
+        if (band == null) {
+            json.writeNullField("band");
+            return;
+        }
+        json.writeObjectFieldStart("band");
+        json.writeStringField("sentence", Wording.band(result, band));
+        json.writeNumberField("seed", band.seed());
+        json.writeNumberField("draws", band.draws());
+        json.writeNumberField("holding", band.holding());
+        number("shareOfModelThatHolds", (double) band.holding() / band.draws());
+        json.writeNumberField("leftModelRange", band.stopped());
+        number("longestStep_s", band.settings().step());
+        number("longestLook_s", band.settings().boundary());
+        spread("demand", band.demand());
+        spread("shortfallHeat_J", band.shortfallHeat());
+        spread("coreHeatDeficitDawn_J", band.deficitDawn());
+        spread("coreHeatDeficitWorst_J", band.deficitWorst());
+        spread("coreDawn_degC", band.coreDawn());
+        spread("lowestHand_degC", band.lowestHand());
+        spread("lowestFoot_degC", band.lowestFoot());
+        if (result.water() != null) {
+            spread("waterDawn_kg", band.waterDawn());
+        }
+        json.writeArrayFieldStart("course");
+        for (int i = 0; i < band.times().length; i++) {
+            json.writeStartObject();
+            moment("time", band.times()[i]);
+            spread("coreHeatDeficit_J", band.deficit().get(i));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        drawn();
+        json.writeEndObject();
+    }
+
+    private void drawn() throws IOException {
+        json.writeObjectFieldStart("drawn");
+        number("exponent", Draws.PEAK);
+        number("shareOfSecondShiveringLaw", Draws.GATED_SHARE);
+        number("skinMisfit_K", Draws.SKIN_MISFIT);
+        json.writeArrayFieldStart("constants");
+        for (Factor factor : Draws.factors()) {
+            if (factor.members().isEmpty()) {
+                continue;
+            }
+            json.writeStartArray(); // those that move together
+            for (Factor.Member member : factor.members()) {
+                json.writeStartObject();
+                json.writeStringField("name", member.parameter().name());
+                number("nominal", member.parameter().nominal());
+                number("low", member.low());
+                number("high", member.high());
+                json.writeStringField("unit", member.parameter().unit());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    /** Null where so many draws left the model's range that there is no such quantile. */
+    private void spread(String key, Spread spread) throws IOException {
+        json.writeObjectFieldStart(key);
+        number("nominal", spread.nominal());
+        number("p10", spread.low());
+        number("p50", spread.middle());
+        number("p90", spread.high());
         json.writeEndObject();
     }
 

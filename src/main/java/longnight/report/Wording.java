@@ -1,5 +1,9 @@
 package longnight.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import longnight.night.Caution;
 import longnight.night.HourRow;
@@ -7,6 +11,8 @@ import longnight.night.NightResult;
 import longnight.night.Verdict;
 import longnight.night.Verdict.AtRisk;
 import longnight.night.Verdict.Crossing;
+import longnight.study.Band;
+import longnight.study.Spread;
 import org.jspecify.annotations.Nullable;
 
 /** The sentences that several outputs share: verdict, parts at risk, cautions. */
@@ -70,6 +76,64 @@ final class Wording {
                 "risk." + risk.part().name() + (minutes ? ".minutes" : ""),
                 clock(result, risk.time()),
                 minutes ? Figures.whole(risk.warningMinutes()) : Figures.decimals(risk.lowest(), 1));
+    }
+
+    /** How well the model is known: what the middle 80 % of its draws say, and how many hold. */
+    static String band(NightResult result, Band band) {
+        String text = Prose.text(
+                Double.isNaN(result.demand()) ? "band.short" : "band",
+                String.valueOf(band.draws()),
+                range(band.demand(), 1, 2),
+                range(band.shortfallHeat(), 1e-3, 0),
+                deficits(band.deficitWorst()),
+                range(band.coreDawn(), 1, 1),
+                range(band.lowestHand(), 1, 1),
+                range(band.lowestFoot(), 1, 1),
+                String.valueOf(band.seed()));
+        List<String> outside = new ArrayList<>();
+        each(band).forEach((word, spread) -> {
+            if (Double.isFinite(spread.nominal()) && !spread.holdsNominal()) {
+                outside.add(Prose.text("band.word." + word));
+            }
+        });
+        return holding(band) + " " + text
+                + (outside.isEmpty() ? "" : " " + Prose.text("band.outside", String.join(", ", outside)))
+                + (band.stopped() == 0 ? "" : " " + Prose.text("band.stopped", String.valueOf(band.stopped())));
+    }
+
+    /** "12 of 200 draws of the model hold." */
+    static String holding(Band band) {
+        return Prose.text("band.holding", String.valueOf(band.holding()), String.valueOf(band.draws()));
+    }
+
+    /** The numbers of a band by the words that name them. */
+    private static Map<String, Spread> each(Band band) {
+        Map<String, Spread> each = new LinkedHashMap<>();
+        each.put("demand", band.demand());
+        each.put("shortfall", band.shortfallHeat());
+        each.put("deficit", floored(band.deficitWorst()));
+        each.put("core", band.coreDawn());
+        each.put("hand", band.lowestHand());
+        each.put("foot", band.lowestFoot());
+        return each;
+    }
+
+    /** No deficit below none, as shown. */
+    private static Spread floored(Spread spread) {
+        return new Spread(
+                Math.max(0, spread.nominal()),
+                Math.max(0, spread.low()),
+                Math.max(0, spread.middle()),
+                Math.max(0, spread.high()));
+    }
+
+    /** Where the middle of the draws' deficits lies [kJ]. */
+    static String deficits(Spread deficit) {
+        return range(floored(deficit), 1e-3, 0);
+    }
+
+    private static String range(Spread spread, double factor, int decimals) {
+        return Figures.range(factor * spread.low(), factor * spread.high(), decimals);
     }
 
     /** Who, where, in what. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import longnight.night.NightResult;
 import longnight.night.NumericalSettings;
+import longnight.report.BandFixture;
 import longnight.report.NightFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +25,7 @@ class NightCommandTest {
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
     private final List<NumericalSettings> asked = new ArrayList<>();
+    private final List<String> banded = new ArrayList<>();
     private NightResult answer = NightFixture.shivering();
 
     @Test
@@ -106,6 +108,68 @@ class NightCommandTest {
     }
 
     @Test
+    void the_band_comes_by_itself() throws Exception {
+        assertThat(run("night.yaml", "--out", folder.resolve("out").toString())).isZero();
+        assertThat(banded).containsExactly("200 draws, seed 1");
+        assertThat(out.toString().replaceAll("\\s+", " ")).contains("50 of 200 draws of the model hold", "10-90 %");
+        assertThat(Files.readString(folder.resolve("out/notes.txt"))).contains("What was drawn", "LEG_FLOW");
+        assertThat(Files.readString(folder.resolve("out/report.html")))
+                .contains("draws of the model hold", "middle 80 % of the model");
+        assertThat(Files.readString(folder.resolve("out/hours.csv"))).contains("draws of the model hold");
+        assertThat(new ObjectMapper()
+                        .readTree(folder.resolve("out/night.json").toFile())
+                        .at("/band/shareOfModelThatHolds")
+                        .doubleValue())
+                .isEqualTo(0.25);
+    }
+
+    @Test
+    void draws_seed_and_threads_can_be_said() {
+        assertThat(run("night.yaml", "--json", "-", "--draws", "40", "--seed", "-7", "--threads", "3"))
+                .isZero();
+        assertThat(banded).containsExactly("40 draws, seed -7, 3 threads");
+        assertThat(out.toString()).contains("\"seed\" : -7");
+    }
+
+    @Test
+    void without_a_band_nothing_is_drawn() throws Exception {
+        assertThat(run("night.yaml", "--json", "-", "--no-band")).isZero();
+        assertThat(banded).isEmpty();
+        assertThat(new ObjectMapper().readTree(out.toString()).at("/band").isNull())
+                .isTrue();
+    }
+
+    @Test
+    void a_night_outside_the_model_has_no_band() {
+        answer = NightFixture.unrun();
+        assertThat(run("night.yaml", "--json", "-")).isZero();
+        assertThat(banded).isEmpty();
+    }
+
+    @Test
+    void impossible_draws_are_bad_input() {
+        for (String[] bad : new String[][] {
+            {"--draws", "19"},
+            {"--draws", "2001"},
+            {"--draws", "many"},
+            {"--seed", "1.5"},
+            {"--threads", "0"},
+            {"--threads", "65"},
+            {"--no-band", "--draws", "50"},
+            {"--no-band", "--seed", "2"},
+            {"--no-band", "--threads", "2"}
+        }) {
+            err.getBuffer().setLength(0);
+            String[] args = Stream.concat(Stream.of("night.yaml", "--json", "-"), Stream.of(bad))
+                    .toArray(String[]::new);
+            assertThat(run(args)).as(String.join(" ", bad)).isEqualTo(2);
+            assertThat(err.toString()).contains(bad[0]);
+        }
+        assertThat(out.toString()).isEmpty();
+        assertThat(asked).isEmpty();
+    }
+
+    @Test
     void a_place_that_cannot_be_written_is_bad_input_and_nothing_is_run() throws Exception {
         Path file = Files.writeString(folder.resolve("taken"), "mine");
         assertThat(run("night.yaml", "--out", file.toString())).isEqualTo(2);
@@ -148,10 +212,16 @@ class NightCommandTest {
     }
 
     private int run(String... args) {
-        NightCommand night = new NightCommand(file -> answer.scenario(), (scenario, settings) -> {
-            asked.add(settings);
-            return answer;
-        });
+        NightCommand night = new NightCommand(
+                file -> answer.scenario(),
+                (scenario, settings) -> {
+                    asked.add(settings);
+                    return answer;
+                },
+                (nominal, draws, seed, threads) -> {
+                    banded.add(draws + " draws, seed " + seed + (threads == 3 ? ", 3 threads" : ""));
+                    return BandFixture.of(nominal, draws, seed);
+                });
         String[] all = Stream.concat(Stream.of("night"), Stream.of(args)).toArray(String[]::new);
         return Main.run(
                 Main.commandLine(night).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)), all);

@@ -130,9 +130,13 @@ class WholeRunTest {
                 err.getBuffer().setLength(0);
                 String[] args = Stream.concat(Stream.of("night", night.toString()), Stream.of(where))
                         .toArray(String[]::new);
-                NightCommand command =
-                        new NightCommand(file -> ScenarioReader.read(file).scenario(), (scenario, settings) -> {
+                NightCommand command = new NightCommand(
+                        file -> ScenarioReader.read(file).scenario(),
+                        (scenario, settings) -> {
                             throw new AssertionError("a night was run from " + night);
+                        },
+                        (nominal, draws, seed, threads) -> {
+                            throw new AssertionError("draws were run from " + night);
                         });
                 int code = Main.run(
                         Main.commandLine(command)

@@ -45,7 +45,7 @@ final class Calibration {
             body = body.with(constant.getKey(), constant.getValue());
         }
         ModelChoice nominal = ModelChoice.nominal();
-        return new ModelChoice(body, nominal.options(), nominal.clothing());
+        return new ModelChoice(body, nominal.options(), nominal.clothing(), nominal.outdoors());
     }
 
     /** Best constants on all experiments but one (-1: on all). */

@@ -26,6 +26,10 @@ final class ColdAirExperiments {
     /** One set of assumptions: mass [kg] and fat [percent] moved, air speed [m/s] (NaN: the one assumed), model. */
     record Variant(double kilograms, double percent, double wind, ModelChoice model) {
 
+        Variant(double kilograms, double percent, double wind) {
+            this(kilograms, percent, wind, ModelChoice.nominal());
+        }
+
         static final Variant NOMINAL = of(ModelChoice.nominal());
 
         /** The assumed build and air with a model. */

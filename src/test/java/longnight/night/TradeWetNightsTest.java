@@ -707,7 +707,10 @@ class TradeWetNightsTest {
 
     private static double hemmed(double wind, Outfit.Kit kit, ParameterSet<ClothingParameter> clothing) {
         ModelChoice choice = new ModelChoice(
-                ModelChoice.nominal().body(), ModelChoice.nominal().options(), clothing);
+                ModelChoice.nominal().body(),
+                ModelChoice.nominal().options(),
+                clothing,
+                ModelChoice.nominal().outdoors());
         Scenario scenario = PLATEAU.windy(wind).scenario(Nights.man(), kit, sit());
         return shortfall(NightEngine.compile(scenario, choice).run(NumericalSettings.standard()));
     }

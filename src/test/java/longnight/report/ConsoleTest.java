@@ -32,6 +32,42 @@ class ConsoleTest {
                 .doesNotContain("{");
     }
 
+    @ParameterizedTest
+    @MethodSource("nights")
+    void the_page_with_a_band_fits_as_well(NightResult night) {
+        if (!Wording.hasRun(night)) {
+            return;
+        }
+        String page = Console.page(night, BandFixture.of(night, 200, 1));
+        assertThat(page.lines().toList())
+                .hasSizeLessThanOrEqualTo(night.water() == null ? 50 : 62)
+                .allMatch(line -> line.length() <= Console.WIDTH);
+        assertThat(page.replaceAll("\\s+", " "))
+                .contains("50 of 200 draws of the model hold.", "10-90%", "of the person it says nothing")
+                .doesNotContain("NaN", "Infinity", "+-10 %");
+    }
+
+    @Test
+    void the_band_stands_under_its_heading() {
+        NightResult night = NightFixture.failing();
+        List<String> lines =
+                Console.page(night, BandFixture.of(night, 200, 1)).lines().toList();
+        int head = 0;
+        while (!lines.get(head).contains("10-90%")) {
+            head++;
+        }
+        String units = lines.get(head);
+        HourRow last = night.hours().get(night.hours().size() - 1);
+        String row = lines.get(head + night.hours().size());
+        assertEnds(row, units.indexOf("here") + 4, " " + Figures.deficit(last.coreHeatDeficit()));
+        double kilojoules = last.coreHeatDeficit() / 1e3;
+        assertEnds(
+                row,
+                units.indexOf("10-90%") + 6,
+                " " + Figures.whole(kilojoules - 10) + "-" + Figures.whole(1.3 * kilojoules + 10));
+        assertEnds(row, units.indexOf("skin") + 4, Figures.decimals(last.meanSkin(), 1));
+    }
+
     /** Every figure of a row ends under the last letter of its heading, or the reader takes one column for another. */
     @Test
     void figures_stand_under_their_headings() {

@@ -91,9 +91,16 @@ class DataFilesTest {
         NightResult wet = NightFixture.wet();
         List<String> lines = HourCsv.text(wet).lines().toList();
         assertThat(lines.get(0)).contains("lost by precipitation [W]", "lost by brought [W]");
-        assertThat(lines.get(0)).endsWith(",liquid and ice in what is worn [kg]");
+        assertThat(lines.get(0))
+                .contains(",liquid and ice in what is worn [kg],")
+                .endsWith(
+                        "10 % of the model's draws below [kJ]\",\"core-heat deficit, signed, 90 % of the model's draws below [kJ]\"");
         // at dusk 61 + 34 + 2 + 12 + 6 g; the hood is still in the pack
-        assertThat(lines.get(1)).endsWith(",0.115");
+        assertThat(lines.get(1)).endsWith(",0.115,,");
+        List<String> banded =
+                HourCsv.text(wet, BandFixture.of(wet, 40, 1)).lines().toList();
+        assertThat(banded.get(1)).contains(",0.115,-10.0");
+        assertThat(banded.get(1).split(",", -1)).hasSameSizeAs(lines.get(1).split(",", -1));
     }
 
     @Test

@@ -25,7 +25,7 @@ class HtmlTest {
     @ParameterizedTest
     @MethodSource("nights")
     void a_page_needs_nothing_but_itself(NightResult night) {
-        String html = Html.text(NightPage.of(night));
+        String html = Html.text(NightPage.of(night, null));
         assertThat(html)
                 .doesNotContainPattern("<script|<link|<iframe|@import|url\\(")
                 .doesNotContainPattern("(src|href)=\"(?!data:|#)");
@@ -34,7 +34,7 @@ class HtmlTest {
     @ParameterizedTest
     @MethodSource("nights")
     void headings_tables_and_pictures_can_be_followed_without_seeing_them(NightResult night) throws Exception {
-        Document page = parsed(Html.text(NightPage.of(night)));
+        Document page = parsed(Html.text(NightPage.of(night, null)));
         assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en");
         assertThat(page.getElementsByTagName("h1").getLength()).isEqualTo(1);
         for (Element picture : all(page, "img")) {
@@ -74,7 +74,8 @@ class HtmlTest {
 
     @Test
     void the_same_night_gives_the_same_page() {
-        assertThat(Html.text(NightPage.of(NightFixture.wet()))).isEqualTo(Html.text(NightPage.of(NightFixture.wet())));
+        assertThat(Html.text(NightPage.of(NightFixture.wet(), null)))
+                .isEqualTo(Html.text(NightPage.of(NightFixture.wet(), null)));
     }
 
     /** Our pages are also well-formed XML once the void elements are closed. */

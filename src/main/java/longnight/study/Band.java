@@ -1,0 +1,175 @@
+package longnight.study;
+
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import longnight.night.ModelChoice;
+import longnight.night.NightEngine;
+import longnight.night.NightPlan;
+import longnight.night.NightResult;
+import longnight.night.NumericalSettings;
+import longnight.night.Outline;
+import longnight.night.Scenario;
+
+/**
+ * The nominal night and, beside it, the same night under models drawn from what is plausible. Shares and quantiles are of the
+ * model: how far its own constants are known. They are no chances of a person.
+ *
+ * @param seed          of the draws
+ * @param draws         how many
+ * @param settings      how the draws were integrated
+ * @param holding       how many of them hold
+ * @param stopped       how many left the model's range on the way
+ * @param demand        [1]
+ * @param shortfallHeat [J]
+ * @param deficitDawn   [J]
+ * @param deficitWorst  [J]
+ * @param coreDawn      [degC]
+ * @param lowestHand    [degC]
+ * @param lowestFoot    [degC]
+ * @param waterDawn     [kg]; NaN throughout when water was not followed
+ * @param times         moments of the course [s from dusk]: every quarter of an hour of the clock, dusk and dawn
+ * @param deficit       core-heat deficit at those moments [J]
+ */
+public record Band(
+        long seed,
+        int draws,
+        NumericalSettings settings,
+        int holding,
+        int stopped,
+        Spread demand,
+        Spread shortfallHeat,
+        Spread deficitDawn,
+        Spread deficitWorst,
+        Spread coreDawn,
+        Spread lowestHand,
+        Spread lowestFoot,
+        Spread waterDawn,
+        double[] times,
+        List<Spread> deficit) {
+
+    private static final double QUARTER = 900;
+
+    /** In nearly warm air what the skin is off by says little about losses: engineering estimate, no source [K]. */
+    private static final double LEAST_WARMTH = 5;
+
+    /**
+     * Runs the draws and sums them up.
+     *
+     * @param nominal  the nominal answer, for which something was run
+     * @param settings for the draws
+     * @param threads  how many run at once, 1 and up; the digits do not depend on it
+     */
+    public static Band of(NightResult nominal, NumericalSettings settings, Draws draws, int threads) {
+        double[] times = times(nominal.scenario().plan());
+        List<Outline> outlines = outlines(nominal, settings, draws, threads, times);
+        return of(Outline.of(nominal, times), outlines, settings, draws.seed());
+    }
+
+    /** Runs the draws in coarse steps, with water where the answer has it. */
+    public static Band of(NightResult nominal, Draws draws, int threads) {
+        NumericalSettings coarse = NumericalSettings.coarse();
+        return of(nominal, nominal.water() == null ? coarse.withoutWater() : coarse, draws, threads);
+    }
+
+    /**
+     * The draws' outlines, in their order, for those who compare: each is the nominal answer and what separates it from the
+     * nominal model at the draws' settings; its losses are off as its skin is.
+     *
+     * @param times of the course, as of {@link #times}
+     */
+    public static List<Outline> outlines(
+            NightResult nominal, NumericalSettings settings, Draws draws, int threads, double[] times) {
+        Scenario scenario = nominal.scenario();
+        Outline fine = Outline.of(nominal, times);
+        Outline coarse = NightEngine.compile(scenario, ModelChoice.nominal()).outline(settings, times);
+        List<Outline> run = draws.ask(model -> outline(NightEngine.compile(scenario, model), settings, times), threads);
+
+        double warmth = warmth(nominal);
+        return IntStream.range(0, run.size())
+                .mapToObj(i -> run.get(i).moved(coarse, fine).losing(draws.skinMisfit(i) / warmth))
+                .toList();
+    }
+
+    /** Some models are stiffer than the usual one; should the steps be too long for one, it is run in shorter ones. */
+    private static Outline outline(NightEngine night, NumericalSettings settings, double[] times) {
+        NumericalSettings shorter = settings;
+        for (int tries = 0; tries < 3; tries++) {
+            try {
+                return night.outline(shorter, times);
+            } catch (ArithmeticException tooLong) {
+                shorter = shorter.divided(4);
+            }
+        }
+        return night.outline(shorter, times);
+    }
+
+    /** How much warmer the skin is than the air, mean of the rows, at least {@link #LEAST_WARMTH} [K]. */
+    private static double warmth(NightResult nominal) {
+        return Math.max(
+                LEAST_WARMTH,
+                nominal.hours().stream()
+                        .mapToDouble(row -> row.meanSkin() - row.airCelsius())
+                        .average()
+                        .orElseThrow());
+    }
+
+    /** The moments at which a plan's course is taken [s from dusk]: dusk, every quarter of an hour of the clock, dawn. */
+    public static double[] times(NightPlan plan) {
+        TreeSet<Double> times = new TreeSet<>();
+        times.add(0.0);
+        for (double t = QUARTER - plan.startOfDay() % QUARTER; t < plan.duration(); t += QUARTER) {
+            times.add(t);
+        }
+        times.add(plan.duration());
+        return times.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static Band of(Outline nominal, List<Outline> outlines, NumericalSettings settings, long seed) {
+        return new Band(
+                seed,
+                outlines.size(),
+                settings,
+                count(outlines, Outline::holds),
+                count(outlines, outline -> !Double.isNaN(outline.stopped())),
+                spread(nominal, outlines, Outline::demand),
+                spread(nominal, outlines, Band::bill),
+                spread(nominal, outlines, Outline::deficitDawn),
+                spread(nominal, outlines, Outline::deficitWorst),
+                spread(nominal, outlines, Outline::coreDawn),
+                spread(nominal, outlines, Outline::lowestHand),
+                spread(nominal, outlines, Outline::lowestFoot),
+                spread(nominal, outlines, Outline::waterDawn),
+                nominal.times(),
+                IntStream.range(0, nominal.times().length)
+                        .mapToObj(i -> spread(nominal, outlines, outline -> outline.deficit()[i]))
+                        .toList());
+    }
+
+    private static int count(List<Outline> outlines, Predicate<Outline> kind) {
+        return (int) outlines.stream().filter(kind).count();
+    }
+
+    /** A run that stopped has a bill beyond telling. */
+    private static double bill(Outline outline) {
+        return Double.isNaN(outline.stopped()) ? outline.shortfallHeat() : Double.POSITIVE_INFINITY;
+    }
+
+    private static Spread spread(Outline nominal, List<Outline> outlines, ToDoubleFunction<Outline> quantity) {
+        return Spread.of(
+                quantity.applyAsDouble(nominal),
+                outlines.stream().mapToDouble(quantity).toArray());
+    }
+
+    /** The spread of the deficit at one of the moments; of a time between them nothing but NaN is known. */
+    public Spread deficitAt(double time) {
+        for (int i = 0; i < times.length; i++) {
+            if (Math.abs(times[i] - time) < 1e-3) {
+                return deficit.get(i);
+            }
+        }
+        return new Spread(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+    }
+}
