@@ -24,16 +24,18 @@ import org.apache.commons.csv.CSVPrinter;
 final class HourCsv {
     static final String FILE = "hours.csv";
 
+    /** How all our tables are written. */
+    static final CSVFormat FORMAT = CSVFormat.RFC4180
+            .builder()
+            .setRecordSeparator("\n")
+            .setCommentMarker('#')
+            .get();
+
     private HourCsv() {}
 
     static String text(NightResult result) {
         StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setRecordSeparator("\n")
-                .setCommentMarker('#')
-                .get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
+        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
             printer.printRecord(header());
             for (HourRow row : result.hours()) {
                 printer.printRecord(cells(row, Account.wornAt(result, row.time())));

@@ -15,6 +15,7 @@ import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
+import longnight.study.Comparison;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,6 +51,10 @@ public final class Outputs {
             ProofCharts.PARITY + ".svg",
             ProofJson.FILE,
             PROOF_PAGE);
+
+    /** Every file that a comparison's folder may hold. */
+    public static final List<String> COMPARE = List.of(
+            CompareChart.FILE + ".png", CompareChart.FILE + ".svg", CompareCsv.FILE, CompareJson.FILE, Notes.FILE);
 
     private static final String EARLIER = "earlier-";
 
@@ -108,7 +113,7 @@ public final class Outputs {
     }
 
     /** What belongs into a night's folder. */
-    static Bundle of(NightResult result) {
+    public static Bundle of(NightResult result) {
         Bundle bundle = new Bundle(NIGHT)
                 .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result))
                 .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result));
@@ -139,6 +144,15 @@ public final class Outputs {
         return bundle.picture(ProofCharts.PARITY, () -> ProofCharts.parity(outcomes))
                 .file(ProofJson.FILE, ProofJson.text(outcomes))
                 .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
+    }
+
+    /** What belongs into a comparison's folder. */
+    public static Bundle of(Comparison.Answer answer) {
+        return new Bundle(COMPARE)
+                .picture(CompareChart.FILE, () -> CompareChart.picture(answer))
+                .file(CompareCsv.FILE, CompareCsv.text(answer))
+                .file(CompareJson.FILE, CompareJson.text(answer))
+                .notes(Notes.FILE, Notes.text(answer));
     }
 
     /** Writes all files of a night into a folder, which is made when it is not there. */

@@ -61,6 +61,16 @@ public final class ResultJson {
 
     /** The result as text, ended by a line feed. */
     public static String text(NightResult result) {
+        return document(json -> new ResultJson(result, json).write());
+    }
+
+    /** Writes one document. */
+    interface Writing {
+        void to(JsonGenerator json) throws IOException;
+    }
+
+    /** A document in our manner, ended by a line feed. */
+    static String document(Writing writing) {
         StringWriter text = new StringWriter();
         JsonFactory factory = JsonFactory.builder()
                 .configure(JsonWriteFeature.ESCAPE_NON_ASCII, true)
@@ -68,7 +78,7 @@ public final class ResultJson {
         DefaultPrettyPrinter lines = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
         try (JsonGenerator json = factory.createGenerator(text)) {
             json.setPrettyPrinter(lines);
-            new ResultJson(result, json).write();
+            writing.to(json);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault); // a StringWriter does not fail
         }
@@ -528,11 +538,20 @@ public final class ResultJson {
     }
 
     private void number(String key, double value) throws IOException {
+        number(json, key, value);
+    }
+
+    /** A number; null where it is none. */
+    static void number(JsonGenerator json, String key, double value) throws IOException {
         json.writeFieldName(key);
-        number(value);
+        number(json, value);
     }
 
     private void number(double value) throws IOException {
+        number(json, value);
+    }
+
+    private static void number(JsonGenerator json, double value) throws IOException {
         if (Double.isFinite(value)) {
             json.writeNumber(value);
         } else {
