@@ -1,7 +1,6 @@
 package longnight.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
@@ -16,6 +15,7 @@ import longnight.study.Band;
 import longnight.study.Draws;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,8 +29,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class)
 final class NightCommand implements Callable<Integer> {
-    private static final String STANDARD_OUTPUT = "-";
-
     /** Steps that the working integrator allows [s]; see {@link NumericalSettings}. */
     private static final double SHORTEST_STEP = 5;
 
@@ -52,11 +50,8 @@ final class NightCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // filled in by the parser
     private Path file;
 
-    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
-    private @Nullable Path out;
-
-    @Option(names = "--json", paramLabel = "FILE", descriptionKey = "json")
-    private @Nullable String json;
+    @Mixin
+    private final Destination to = new Destination();
 
     @Option(names = "--reference", descriptionKey = "reference")
     private boolean reference;
@@ -101,42 +96,26 @@ final class NightCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         NumericalSettings settings = settings(NumericalSettings.standard());
         checkBand();
-        boolean jsonAlone = STANDARD_OUTPUT.equals(json);
-        Path folder = out == null && !jsonAlone ? defaultFolder() : out;
-        if (folder != null) {
-            Outputs.requireFolder(folder, Outputs.NIGHT);
-        }
-        Path jsonFile = json == null || jsonAlone ? null : Path.of(json);
-        if (jsonFile != null) {
-            Outputs.requireFile(jsonFile);
-        }
+        to.require(defaultFolder(), Outputs.NIGHT);
 
         Scenario scenario = reader.read(file);
         NightResult result = engine.apply(scenario, settings);
         @Nullable Band band = band(result);
 
-        PrintWriter page = spec.commandLine().getOut();
-        PrintWriter err = spec.commandLine().getErr();
-        Outputs.@Nullable Written written = folder == null ? null : Outputs.write(Outputs.of(result, band), folder);
-        if (jsonFile != null) {
-            Outputs.write(ResultJson.text(result, band), jsonFile);
-        }
-        page.print(jsonAlone ? ResultJson.text(result, band) : Console.page(result, band));
-        if (reference) {
-            NightResult dry = settings.water() ? engine.apply(scenario, settings(NumericalSettings.dry())) : result;
-            NightResult second = engine.apply(scenario, NumericalSettings.referenceIntegrator());
-            (jsonAlone ? err : page).print(Console.comparison(result, dry, second));
-        }
-        if (written != null && folder != null) {
-            if (!jsonAlone) {
-                page.print(Console.files(folder, written));
-            }
-            if (written.note() != null) {
-                err.println("longnight: " + written.note());
-            }
-        }
-        page.flush();
-        err.flush();
+        to.write(
+                spec.commandLine(),
+                Outputs.of(result, band),
+                Console.page(result, band),
+                () -> ResultJson.text(result, band),
+                () -> {
+                    if (!reference) {
+                        return "";
+                    }
+                    NightResult dry =
+                            settings.water() ? engine.apply(scenario, settings(NumericalSettings.dry())) : result;
+                    NightResult second = engine.apply(scenario, NumericalSettings.referenceIntegrator());
+                    return Console.comparison(result, dry, second);
+                });
         return ExitCode.FINE;
     }
 

@@ -79,4 +79,19 @@ public record Weather(
         Arrays.fill(wind, steady);
         return new Weather(time, airCelsius, relativeHumidity, wind, cloud, precipitation, pressure, skyLongwave);
     }
+
+    /** The same course without rain and snow; clouds and humidity stay. */
+    public Weather withoutPrecipitation() {
+        double[] none = new double[time.length];
+        return new Weather(time, airCelsius, relativeHumidity, wind10, cloud, none, pressure, skyLongwave);
+    }
+
+    /** The same course under a sky wholly covered; what radiation was recorded of another sky is forgotten. */
+    public Weather overcast() {
+        double[] covered = new double[time.length];
+        double[] unknown = new double[time.length];
+        Arrays.fill(covered, 1);
+        Arrays.fill(unknown, Double.NaN);
+        return new Weather(time, airCelsius, relativeHumidity, wind10, covered, precipitation, pressure, unknown);
+    }
 }

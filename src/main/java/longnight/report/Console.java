@@ -169,7 +169,7 @@ public final class Console {
         return line.toString();
     }
 
-    private static void cell(StringBuilder line, int width, String figure) {
+    static void cell(StringBuilder line, int width, String figure) {
         line.append(" ".repeat(Math.max(0, width - figure.length()))).append(figure);
     }
 
@@ -241,7 +241,7 @@ public final class Console {
                 : Set.of();
     }
 
-    private static void wrap(String text, int indent, List<String> lines) {
+    static void wrap(String text, int indent, List<String> lines) {
         lines.addAll(wrapped(text, indent));
     }
 

@@ -26,6 +26,13 @@ import org.jspecify.annotations.Nullable;
 final class HourCsv {
     static final String FILE = "hours.csv";
 
+    /** How all our tables are written. */
+    static final CSVFormat FORMAT = CSVFormat.RFC4180
+            .builder()
+            .setRecordSeparator("\n")
+            .setCommentMarker('#')
+            .get();
+
     private HourCsv() {}
 
     static String text(NightResult result) {
@@ -34,12 +41,7 @@ final class HourCsv {
 
     static String text(NightResult result, @Nullable Band band) {
         StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setRecordSeparator("\n")
-                .setCommentMarker('#')
-                .get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
+        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
             printer.printRecord(header());
             for (HourRow row : result.hours()) {
                 printer.printRecord(cells(row, Account.wornAt(result, row.time()), band));

@@ -1,10 +1,12 @@
 package longnight.report;
 
+import java.util.Collection;
 import java.util.stream.Collectors;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.study.Band;
+import longnight.study.Comparison;
 import longnight.study.Draws;
 import longnight.study.Factor;
 import org.jspecify.annotations.Nullable;
@@ -31,10 +33,44 @@ final class Notes {
         for (String paragraph : Account.of(result)) {
             text.append(paragraph).append("\n\n");
         }
+        cautions(text, result.cautions());
+        guessed(text, result);
+        if (band != null) {
+            text.append('\n').append(Prose.text("notes.band")).append("\n\n");
+            drawn(band, text);
+        }
+        return Wording.clean(text.toString());
+    }
+
+    /** The notes to a comparison: how it was made, each verdict with its guesses. */
+    static String text(Comparison.Answer answer) {
+        StringBuilder text = new StringBuilder();
+        text.append(Compared.headline(answer)).append('\n');
+        for (String note : Compared.notes(answer)) {
+            text.append(note).append('\n');
+        }
+        text.append('\n');
+        cautions(text, Compared.cautions(answer));
+        for (Comparison.One one : answer.all()) {
+            NightResult result = one.result();
+            text.append(one.name()).append('\n');
+            text.append(Wording.who(result)).append('\n');
+            text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
+            text.append("\n\n");
+            guessed(text, result);
+            text.append('\n');
+        }
+        return Wording.clean(text.toString());
+    }
+
+    private static void cautions(StringBuilder text, Collection<Caution> cautions) {
         text.append(Prose.text("caution.heading")).append("\n\n");
-        for (Caution caution : result.cautions()) {
+        for (Caution caution : cautions) {
             text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
         }
+    }
+
+    private static void guessed(StringBuilder text, NightResult result) {
         text.append(Prose.text("notes.guessed")).append("\n\n");
         if (result.guessed().isEmpty()) {
             text.append(Prose.text("notes.guessed.none")).append('\n');
@@ -48,11 +84,6 @@ final class Notes {
                             guess.reason()))
                     .append('\n');
         }
-        if (band != null) {
-            text.append('\n').append(Prose.text("notes.band")).append("\n\n");
-            drawn(band, text);
-        }
-        return Wording.clean(text.toString());
     }
 
     private static void drawn(Band band, StringBuilder text) {

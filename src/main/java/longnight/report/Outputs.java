@@ -1,5 +1,6 @@
 package longnight.report;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,7 @@ import longnight.night.NightResult;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
 import longnight.study.Band;
+import longnight.study.Comparison;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,6 +53,10 @@ public final class Outputs {
             ProofCharts.PARITY + ".svg",
             ProofJson.FILE,
             PROOF_PAGE);
+
+    /** Every file that a comparison's folder may hold. */
+    public static final List<String> COMPARE = List.of(
+            CompareChart.FILE + ".png", CompareChart.FILE + ".svg", CompareCsv.FILE, CompareJson.FILE, Notes.FILE);
 
     private static final String EARLIER = "earlier-";
 
@@ -147,6 +153,15 @@ public final class Outputs {
                 .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
     }
 
+    /** What belongs into a comparison's folder. */
+    public static Bundle of(Comparison.Answer answer) {
+        return new Bundle(COMPARE)
+                .picture(CompareChart.FILE, () -> CompareChart.picture(answer))
+                .file(CompareCsv.FILE, CompareCsv.text(answer))
+                .file(CompareJson.FILE, CompareJson.text(answer))
+                .notes(Notes.FILE, Notes.text(answer));
+    }
+
     /** Writes all files of a night into a folder, which is made when it is not there. */
     public static Written write(NightResult result, Path folder) throws IOException {
         return write(of(result), folder);
@@ -167,13 +182,25 @@ public final class Outputs {
         return new Written(List.copyOf(files.keySet()), note);
     }
 
+    /** What is to be written, piece by piece. */
+    interface Writing {
+        void to(Appendable out) throws IOException;
+    }
+
     /** Writes one file, whole or not at all. */
     public static void write(String text, Path file) throws IOException {
+        write(file, out -> out.append(text));
+    }
+
+    /** The same for a text too long to be held. */
+    static void write(Path file, Writing writing) throws IOException {
         requireFile(file);
         Path there = file.toAbsolutePath().normalize();
         Path draft = draftIn(parentOf(there));
         try {
-            Files.writeString(draft, text);
+            try (BufferedWriter out = Files.newBufferedWriter(draft)) {
+                writing.to(out);
+            }
             Files.move(draft, there, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(draft);

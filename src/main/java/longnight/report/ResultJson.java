@@ -1,13 +1,7 @@
 package longnight.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -72,18 +66,7 @@ public final class ResultJson {
 
     /** The result as text, ended by a line feed. */
     public static String text(NightResult result, @Nullable Band band) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder()
-                .configure(JsonWriteFeature.ESCAPE_NON_ASCII, true)
-                .build();
-        DefaultPrettyPrinter lines = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            json.setPrettyPrinter(lines);
-            new ResultJson(result, band, json).write();
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault); // a StringWriter does not fail
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> new ResultJson(result, band, json).write());
     }
 
     private void write() throws IOException {
@@ -612,11 +595,14 @@ public final class ResultJson {
     }
 
     private void number(String key, double value) throws IOException {
-        json.writeFieldName(key);
-        number(value);
+        JsonText.number(json, key, value);
     }
 
     private void number(double value) throws IOException {
+        number(json, value);
+    }
+
+    private static void number(JsonGenerator json, double value) throws IOException {
         if (Double.isFinite(value)) {
             json.writeNumber(value);
         } else {

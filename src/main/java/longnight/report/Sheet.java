@@ -3,9 +3,12 @@ package longnight.report;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.Paint;
 import java.awt.RenderingHints;
 import java.awt.Shape;
+import java.awt.Stroke;
 import java.awt.font.FontRenderContext;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -85,6 +88,20 @@ final class Sheet {
             pen.draw(swatch);
         });
         double left = MARGIN + 1.9 * size;
+        text(text, font, left, WIDTH - MARGIN - left);
+    }
+
+    /** Adds one entry of a key: a stretch of a line's look, then its text. */
+    void key(String text, Font font, Paint paint, Stroke stroke) {
+        double length = 110;
+        block(0, (pen, top) -> {
+            double middle = top + 0.5 * lineHeight(font);
+            pen.setPaint(paint);
+            pen.setStroke(stroke);
+            pen.draw(new Line2D.Double(MARGIN, middle, MARGIN + length, middle));
+            pen.setPaint(INK);
+        });
+        double left = MARGIN + length + 20;
         text(text, font, left, WIDTH - MARGIN - left);
     }
 

@@ -5,7 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import longnight.clothing.Garment;
+import longnight.clothing.GarmentKind;
 import longnight.clothing.Outfit;
 import longnight.clothing.Pad;
 import longnight.quantity.Spelling;
@@ -13,8 +15,13 @@ import longnight.scenario.KitReader.Worn;
 import longnight.scenario.WardrobeReader.Piece;
 import org.jspecify.annotations.Nullable;
 
-/** The pieces of a kit, and which of them a phase of the plan wears. */
+/**
+ * The pieces of a kit, and which of them a phase of the plan wears. A plan names a piece by its id, or by its kind where it
+ * is to serve several kits; an id wins over a kind, and a kind of which there is nothing is passed over.
+ */
 final class Dress {
+    private static final List<String> KINDS = Key.wordsOf(GarmentKind.class);
+
     private final Map<String, Piece> pieces;
     private final Map<String, Garment> garments;
     private final List<String> order;
@@ -71,6 +78,12 @@ final class Dress {
         Set<String> open = new HashSet<>();
         if (phase.has("open")) {
             for (Value.Text name : phase.names("open")) {
+                if (isKind(name)) {
+                    ofKind(worn, name).stream()
+                            .filter(each -> garment(each).canOpen())
+                            .forEach(each -> open.add(each.name().text()));
+                    continue;
+                }
                 Garment garment = garment(worn.get(place(worn, name, "opened")));
                 if (!garment.canOpen()) {
                     throw name.place()
@@ -106,6 +119,12 @@ final class Dress {
             now = new ArrayList<>();
             Set<String> seen = new HashSet<>();
             for (Value.Text name : phase.names("wear")) {
+                if (isKind(name)) {
+                    ofKind(whole, name).stream()
+                            .filter(each -> seen.add(each.name().text()))
+                            .forEach(now::add);
+                    continue;
+                }
                 if (!seen.add(name.text())) {
                     throw name.place()
                             .fault("\"" + name.text() + "\" for the second time", "there is one of it; name it once");
@@ -126,7 +145,12 @@ final class Dress {
         List<Worn<Piece>> now = new ArrayList<>(before);
         if (phase.has("off")) {
             for (Value.Text name : phase.names("off")) {
-                now.remove(place(now, name, "taken off"));
+                if (isKind(name)) {
+                    String kind = name.text();
+                    now.removeIf(each -> Key.wordOf(each.what().spec().kind()).equals(kind));
+                } else {
+                    now.remove(place(now, name, "taken off"));
+                }
             }
         }
         if (phase.has("swap")) {
@@ -138,18 +162,44 @@ final class Dress {
         }
         if (phase.has("on")) {
             for (Value.Text name : phase.names("on")) {
-                requireFree(now, name);
-                Worn<Piece> piece = piece(name);
-                int rank = order.indexOf(name.text());
-                // over the outermost of those that the kit lists before it
-                int at = now.size();
-                while (at > 0 && order.indexOf(now.get(at - 1).name().text()) > rank) {
-                    at--;
+                if (isKind(name)) {
+                    ofKind(whole, name).stream()
+                            .filter(each -> !isOn(now, each.name()))
+                            .forEach(each -> putOn(now, each));
+                } else {
+                    requireFree(now, name);
+                    putOn(now, piece(name));
                 }
-                now.add(at, piece);
             }
         }
         return now;
+    }
+
+    private void putOn(List<Worn<Piece>> now, Worn<Piece> piece) {
+        int rank = order.indexOf(piece.name().text());
+        // over the outermost of those that the kit lists before it
+        int at = now.size();
+        while (at > 0 && order.indexOf(now.get(at - 1).name().text()) > rank) {
+            at--;
+        }
+        now.add(at, piece);
+    }
+
+    /** Whether a name of the plan stands for a kind of piece, not for one piece. */
+    boolean isKind(Value.Text name) {
+        return !pieces.containsKey(name.text()) && KINDS.contains(name.text());
+    }
+
+    /** Those of a kind among some pieces, each under its own id at the place where the kind was written. */
+    static List<Worn<Piece>> ofKind(List<Worn<Piece>> among, Value.Text kind) {
+        return among.stream()
+                .filter(each -> Key.wordOf(each.what().spec().kind()).equals(kind.text()))
+                .map(each -> new Worn<>(new Value.Text(kind.place(), each.name().text(), ""), each.what()))
+                .toList();
+    }
+
+    private static boolean isOn(List<Worn<Piece>> now, Value.Text name) {
+        return now.stream().anyMatch(each -> each.name().text().equals(name.text()));
     }
 
     private int place(List<Worn<Piece>> now, Value.Text name, String what) {
@@ -164,7 +214,7 @@ final class Dress {
     }
 
     private static void requireFree(List<Worn<Piece>> now, Value.Text name) {
-        if (now.stream().anyMatch(each -> each.name().text().equals(name.text()))) {
+        if (isOn(now, name)) {
             throw name.place()
                     .fault("\"" + name.text() + "\" is put on but on already", "on at that time: " + names(now));
         }
@@ -177,12 +227,21 @@ final class Dress {
     /** A piece by the name written. */
     Worn<Piece> piece(Value.Text name) {
         @Nullable Piece found = pieces.get(name.text());
+        if (isKind(name)) {
+            throw name.place()
+                    .fault(
+                            "\"" + name.text() + "\" is a kind, and one piece is wanted here",
+                            "the kit has the pieces: " + String.join(", ", order));
+        }
         if (found == null) {
             throw name.place()
                     .fault(
                             "\"" + name.text() + "\" is no piece of the kit",
-                            "the kit has the pieces: " + String.join(", ", order),
-                            Spelling.suggestion(name.text(), order));
+                            "the kit has the pieces: " + String.join(", ", order) + "; or write a kind of piece",
+                            Spelling.suggestion(
+                                    name.text(),
+                                    Stream.concat(order.stream(), KINDS.stream())
+                                            .toList()));
         }
         return new Worn<>(name, found);
     }

@@ -560,41 +560,60 @@ final class PlanReader {
             if (dress == null) {
                 throw name.place().fault("a damp piece without a kit", "write a kit");
             }
-            dress.piece(name);
-            int phase = 0;
-            while (phase < wornIn.size() && !ids(wornIn.get(phase)).contains(name.text())) {
-                phase++;
+            if (dress.isKind(name)) {
+                for (String id : everWorn(name)) {
+                    damp.putIfAbsent(id, share(id, each.value(), firstWorn(id)));
+                }
+                continue;
             }
+            dress.piece(name);
+            int phase = firstWorn(name.text());
             if (phase == wornIn.size()) {
                 throw name.place()
                         .fault(
                                 "\"" + name.text() + "\" is damp but never on",
                                 "name pieces that are worn in some phase");
             }
-            damp.put(name.text(), share(each, phase));
+            damp.put(name.text(), share(name.text(), each.value(), phase));
         }
         return damp;
     }
 
-    private double share(Section.Each each, int phase) {
-        Value.Text written = each.value();
+    /** Number of the first phase that wears a piece; the number of phases when none does. */
+    private int firstWorn(String id) {
+        int phase = 0;
+        while (phase < wornIn.size() && !ids(wornIn.get(phase)).contains(id)) {
+            phase++;
+        }
+        return phase;
+    }
+
+    /** Ids of the pieces of a kind that some phase wears. */
+    private List<String> everWorn(Value.Text kind) {
+        return wornIn.stream()
+                .flatMap(worn -> Dress.ofKind(worn, kind).stream())
+                .map(each -> each.name().text())
+                .distinct()
+                .toList();
+    }
+
+    private double share(String id, Value.Text written, int phase) {
         double share;
         if (Quantities.isA(written.text(), Dimension.FRACTION)) {
             share = Quantities.parse(written.text(), Dimension.FRACTION);
         } else if (Quantities.isA(written.text(), Dimension.MASS)) {
-            share = Quantities.parse(written.text(), Dimension.MASS)
-                    / dryMass(each.name().text(), phase);
+            share = Quantities.parse(written.text(), Dimension.MASS) / dryMass(id, phase);
         } else {
             throw written.place()
                     .fault(
-                            "damp of \"" + each.name().text() + "\" is \"" + written.text() + "\"",
+                            "damp of \"" + id + "\" is \"" + written.text() + "\"",
                             "write a share of its dry cloth and fill, for example \"30 %\", or a mass, for example \"80 g\"");
         }
         if (!(share >= 0 && share <= WETTEST)) {
             throw written.place()
                     .fault(
-                            "damp of \"" + each.name().text() + "\" is \"" + written.text() + "\", "
-                                    + Math.round(100 * share) + " % of its dry cloth and fill",
+                            "damp of \"" + id + "\" is \"" + written.text() + "\", " + Math.round(100 * share)
+                                    + " % of its dry cloth and fill",
                             "allowed is from 0 % to " + Math.round(100 * WETTEST) + " %");
         }
         return share;

@@ -175,11 +175,11 @@ final class Tables {
             section("walk", WALK, "for a march"),
             word("posture", Posture.class, "posture held"),
             yesNo("sleep", "whether the person may sleep"),
-            names("wear", "ids of the kit's pieces worn, from the skin outwards"),
-            names("off", "ids of the pieces taken off, against the phase before"),
-            names("on", "ids of the pieces put on"),
+            names("wear", "ids of the kit's pieces worn, from the skin outwards; or kinds, as in all that follow"),
+            names("off", "ids or kinds of the pieces taken off, against the phase before"),
+            names("on", "ids of the pieces put on, or kinds of those worn at night"),
             each("swap", "piece by piece, \"{worn: put-on}\""),
-            names("open", "ids of worn pieces whose front is open in this phase"),
+            names("open", "ids or kinds of worn pieces whose front is open in this phase"),
             section("drill", DRILL, "exercise on the spot"),
             section("shelter", SHELTER, "shelter found"),
             word("huddle", Huddle.class, "with partners in touch"));
@@ -443,6 +443,11 @@ final class Tables {
             sections("runs", RUN, "what was done to them").must(),
             sections("checks", CHECK, "what was measured, and what is held against it")
                     .must());
+    static final Table GRID = Table.of(
+            "a grid",
+            names("kits", "files, one kit each").must(),
+            names("nights", "night files").must(),
+            names("people", "files, one person each; each night's own person when missing"));
 
     /** The tables that stand for a whole file or a section of one; the others are reached from these. */
     static final List<Table> ALL = List.of(
@@ -472,7 +477,8 @@ final class Tables {
             RUN,
             EXPOSURE_STEP,
             COVER,
-            CHECK);
+            CHECK,
+            GRID);
 
     private Tables() {}
 }

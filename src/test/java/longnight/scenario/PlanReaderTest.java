@@ -86,7 +86,8 @@ class PlanReaderTest {
     private static final String THIRD = "{from: 23:00, to: 06:00, on: [parka], shelter: {wind: 20 %, roof: yes}}";
     private static final String PHASE_WORDS =
             "standing, chair, sitting-cross-legged, sitting-knees-up, sitting-legs-out, lying-supine, lying-curled";
-    private static final String PIECES = "the kit has the pieces: shirt, trousers, fleece, parka, wool";
+    private static final String PIECES =
+            "the kit has the pieces: shirt, trousers, fleece, parka, wool; or write a kind of piece";
 
     @TempDir
     private Path folder;
@@ -145,6 +146,33 @@ class PlanReaderTest {
                 .plan()
                 .phases();
         assertThat(phases.get(1).outfit()).isNull();
+    }
+
+    /** Kinds in place of ids, so that another kit can take the place of this one. */
+    @Test
+    void piecesByTheirKind() throws IOException {
+        String kinds = NIGHT.replace("wear: [shirt, trousers, fleece]", "wear: [base-top, trousers, rain-top, mid-top]")
+                .replace("off: [parka], swap: {shirt: wool}", "off: [mid-top, cape, wind-top]")
+                .replace("06:00, on: [parka]", "06:00, on: [mid-top, hood], open: [mid-top, cape]")
+                .replace("damp: {shirt: 40 %, trousers: 50 g}", "damp: {base-top: 40 %, cape: 30 g, trousers: 50 g}");
+        NightPlan plan = read(kinds).plan();
+        List<Phase> phases = plan.phases();
+        assertThat(worn(phases.get(0))).containsExactly("shirt", "trousers", "fleece");
+        assertThat(worn(phases.get(3))).containsExactly("shirt", "trousers", "parka");
+        // over the shirt and under the parka; what is only carried is not meant by its kind
+        assertThat(worn(phases.get(4))).containsExactly("shirt", "trousers", "fleece", "parka");
+        assertThat(((Outfit.Kit) phases.get(4).outfit()).pieces().get(2).canOpen())
+                .isTrue();
+        assertThat(((Outfit.Kit) phases.get(4).outfit()).pieces().get(2))
+                .isNotEqualTo(((Outfit.Kit) read(NIGHT).outfit()).pieces().get(2));
+        assertThat(plan.damp()).isEqualTo(read(NIGHT).plan().damp());
+    }
+
+    /** "parka" is an id in this kit, and an id wins: the spare one, of the same kind, stays on. */
+    @Test
+    void anIdWinsOverAKind() throws IOException {
+        String two = NIGHT.replace("fleece, parka], carried", "fleece, parka, spare], layered: yes, carried");
+        assertThat(worn(read(two).plan().phases().get(3))).containsExactly("wool", "trousers", "fleece", "spare");
     }
 
     @Test
@@ -429,8 +457,40 @@ class PlanReaderTest {
         cases.add(new Bad(
                 "unknown piece taken off",
                 "off: [parka]",
-                "off: [cape]",
-                "n.yaml:27:29: \"cape\" is no piece of the kit; " + PIECES));
+                "off: [cloak]",
+                "n.yaml:27:29: \"cloak\" is no piece of the kit; " + PIECES));
+        cases.add(new Bad(
+                "nothing of these kinds is left to wear",
+                "wear: [shirt, trousers, fleece]",
+                "wear: [cape, hood]",
+                "n.yaml:23:13: a phase in which nothing is worn; name at least one piece"));
+        cases.add(new Bad(
+                "kinds in the wrong order",
+                "wear: [shirt, trousers, fleece]",
+                "wear: [mid-top, base-top]",
+                "n.yaml:23:23: \"shirt\" (base-top) over \"fleece\"; pieces are listed from the skin outwards"));
+        cases.add(new Bad(
+                "an id after its kind",
+                "wear: [shirt, trousers, fleece]",
+                "wear: [base-top, shirt]",
+                "n.yaml:23:24: \"shirt\" for the second time; there is one of it; name it once"));
+        cases.add(new Bad(
+                "a kind of which the suggestion is near",
+                "off: [parka]",
+                "off: [mid-tops]",
+                "n.yaml:27:29: \"mid-tops\" is no piece of the kit; " + PIECES + "; did you mean \"mid-top\"?"));
+        cases.add(
+                new Bad(
+                        "a kind swapped",
+                        "swap: {shirt: wool}",
+                        "swap: {base-top: wool}",
+                        "n.yaml:27:44: \"base-top\" is a kind, and one piece is wanted here; the kit has the pieces: shirt, trousers, fleece, parka, wool"));
+        cases.add(
+                new Bad(
+                        "damp of a kind, too wet",
+                        "damp: {shirt: 40 %, trousers: 50 g}",
+                        "damp: {base-top: 700 %}",
+                        "n.yaml:19:20: damp of \"shirt\" is \"700 %\", 700 % of its dry cloth and fill; allowed is from 0 % to 500 %"));
         cases.add(new Bad(
                 "of the wardrobe, not of the kit",
                 "swap: {shirt: wool}",

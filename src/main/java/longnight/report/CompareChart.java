@@ -1,0 +1,143 @@
+package longnight.report;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import longnight.night.NightPlan;
+import longnight.night.NightResult;
+import longnight.night.Trace;
+import longnight.report.Curves.Curve;
+import longnight.report.Curves.Span;
+import longnight.study.Comparison;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.TextAnchor;
+
+/** The picture of a comparison: core-heat deficit and demand of up to six nights on the same axes. */
+final class CompareChart {
+    /** File name, without ending. */
+    static final String FILE = "compare";
+
+    /** The axis of the deficit reaches at least so far, so that little looks like little [kJ]. */
+    private static final double LEAST_DEFICIT = 64;
+
+    private static final double UPPER = 600;
+    private static final double LOWER = 560;
+
+    private CompareChart() {}
+
+    static Picture picture(Comparison.Answer answer) {
+        return Picture.framed(
+                new Picture.Frame(
+                        Prose.text("compare.chart.title"),
+                        Compared.headline(answer),
+                        Compared.atRisk(answer),
+                        Compared.about(answer),
+                        Compared.cautions(answer).stream()
+                                .map(Wording::shortText)
+                                .toList()),
+                sheet -> content(answer, sheet));
+    }
+
+    private static void content(Comparison.Answer answer, Sheet sheet) {
+        if (answer.all().stream().anyMatch(one -> Wording.hasRun(one.result()))) {
+            Span span = span(answer);
+            sheet.text(Prose.text("chart.deficit.upper"), Fonts.bold(Sheet.HEADING));
+            Plots.plot(sheet, UPPER, deficitPlot(answer, span));
+            sheet.key(Prose.text("chart.deficit.band"), Fonts.plain(Sheet.TEXT), Plots.BAND);
+            sheet.space(20);
+            List<Curve> demand = curves(answer, span, Trace::demand, 1);
+            if (demand.stream().anyMatch(curve -> curve.lastKnown() >= 0)) {
+                sheet.text(Prose.text("compare.chart.demand"), Fonts.bold(Sheet.HEADING));
+                Plots.plot(sheet, LOWER, demandPlot(demand, span));
+                sheet.space(20);
+            }
+        }
+        for (int i = 0; i < answer.all().size(); i++) {
+            sheet.key(
+                    Compared.line(i, answer.all().get(i)), Fonts.plain(Sheet.TEXT), Curves.paint(i), Curves.stroke(i));
+        }
+        if (!span(answer).clock()) {
+            sheet.text(Prose.text("compare.chart.dusk"), Fonts.plain(Sheet.TEXT));
+        }
+        sheet.space(24);
+    }
+
+    /** By the clock when all nights have the same dusk and dawn. */
+    private static Span span(Comparison.Answer answer) {
+        List<NightPlan> plans =
+                answer.all().stream().map(one -> one.result().scenario().plan()).toList();
+        double longest = plans.stream().mapToDouble(NightPlan::duration).max().orElseThrow();
+        double start = plans.get(0).startOfDay();
+        boolean clock = plans.stream().allMatch(plan -> plan.startOfDay() == start && plan.duration() == longest);
+        return clock ? new Span(start, start + longest, true) : new Span(0, longest, false);
+    }
+
+    private static XYPlot deficitPlot(Comparison.Answer answer, Span span) {
+        List<Curve> curves = curves(answer, span, Trace::coreHeatDeficit, 1e-3).stream()
+                .map(curve -> new Curve(
+                        curve.name(),
+                        curve.time(),
+                        Arrays.stream(curve.value()).map(q -> Math.max(0, q)).toArray()))
+                .toList();
+        double top = Math.max(LEAST_DEFICIT, 1.08 * highest(curves));
+        XYPlot plot = Curves.plot(curves, span, 0, top, UPPER);
+        IntervalMarker band = new IntervalMarker(0, Figures.DEAD_BAND / 1e3, Plots.BAND);
+        band.setAlpha(1);
+        plot.addRangeMarker(band, Layer.BACKGROUND);
+        return plot;
+    }
+
+    private static XYPlot demandPlot(List<Curve> curves, Span span) {
+        double lowest = curves.stream()
+                .flatMapToDouble(curve -> Arrays.stream(curve.value()))
+                .filter(Double::isFinite)
+                .min()
+                .orElse(1);
+        double low = Math.min(0.8, Math.floor(5 * lowest) / 5);
+        double high = Math.max(2.4, 1.08 * highest(curves));
+        XYPlot plot = Curves.plot(curves, span, low, high, LOWER);
+        line(plot, span, Compared.EASY, "compare.chart.easy", TextAnchor.TOP_LEFT);
+        line(plot, span, Compared.SHIVERING, "compare.chart.shivering", TextAnchor.BOTTOM_LEFT);
+        return plot;
+    }
+
+    /** A line of the verdict, named at the left, where no demand is known yet. */
+    private static void line(XYPlot plot, Span span, double at, String key, TextAnchor anchor) {
+        ValueMarker line = new ValueMarker(at, Sheet.INK, Plots.THIN);
+        line.setAlpha(1);
+        plot.addRangeMarker(line, Layer.BACKGROUND);
+        double left = span.from() + 0.01 * (span.to() - span.from());
+        Plots.note(plot, Prose.text(key), left, at, anchor);
+    }
+
+    private static List<Curve> curves(
+            Comparison.Answer answer, Span span, Function<Trace, double[]> what, double scale) {
+        return IntStream.range(0, answer.all().size())
+                .mapToObj(i -> {
+                    Comparison.One one = answer.all().get(i);
+                    NightResult result = one.result();
+                    double shift = span.clock() ? result.scenario().plan().startOfDay() : 0;
+                    return new Curve(
+                            Prose.text("compare.chart.name", Compared.letter(i), Wording.clean(one.name())),
+                            moved(Plots.thinned(result.trace().time()), 1, shift),
+                            moved(Plots.thinned(what.apply(result.trace())), scale, 0));
+                })
+                .toList();
+    }
+
+    private static double[] moved(double[] values, double scale, double shift) {
+        return Arrays.stream(values).map(v -> scale * v + shift).toArray();
+    }
+
+    private static double highest(List<Curve> curves) {
+        return curves.stream()
+                .flatMapToDouble(curve -> Arrays.stream(curve.value()))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,137 @@
+package longnight.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import longnight.night.NightResult;
+import longnight.study.Comparison;
+import longnight.study.Pressure;
+import longnight.study.Stress;
+
+/** A comparison on the terminal: a table, and below it a sentence on each. */
+public final class ComparePage {
+    private static final int NAME = 25;
+
+    private ComparePage() {}
+
+    /** The whole page, lines ended by a line feed. */
+    public static String page(Comparison.Answer answer) {
+        List<String> lines = new ArrayList<>();
+        Console.wrap(Compared.about(answer), 0, lines);
+        Console.wrap((Compared.headline(answer) + " " + Compared.atRisk(answer)).strip(), 0, lines);
+        lines.add("");
+        table(answer, lines);
+        lines.add("");
+        for (int i = 0; i < answer.all().size(); i++) {
+            Console.wrap(sentence(i, answer.all().get(i)), 3, lines);
+        }
+        if (answer.varied() == Comparison.Varied.NIGHTS) {
+            pressures(answer, lines);
+        }
+        lines.add("");
+        Compared.notes(answer).stream().skip(1).forEach(note -> Console.wrap(note, 2, lines));
+        String texts =
+                Compared.cautions(answer).stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        Console.wrap(Prose.text("caution.heading") + ": " + texts, 2, lines);
+        return Console.plain(String.join("\n", lines) + "\n");
+    }
+
+    private static String sentence(int index, Comparison.One one) {
+        NightResult result = one.result();
+        return Prose.text(
+                        "compare.sentence",
+                        Compared.letter(index),
+                        one.name(),
+                        Wording.verdict(result),
+                        Wording.atRisk(result))
+                .strip();
+    }
+
+    private static void table(Comparison.Answer answer, List<String> lines) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 1; i <= 3; i++) {
+            rows.add(List.of(Prose.text("compare.table.head." + i).split("\\|", -1)));
+        }
+        for (int i = 0; i < answer.all().size(); i++) {
+            rows.add(cells(i, answer.all().get(i)));
+        }
+        lines.addAll(set(rows, Set.of(0, 1)));
+    }
+
+    /** In the order of the head; further figures of a row go at its end. */
+    private static List<String> cells(int index, Comparison.One one) {
+        NightResult result = one.result();
+        boolean ran = Wording.hasRun(result);
+        return List.of(
+                name(index, one),
+                Compared.verdict(result),
+                Figures.decimals(result.demand(), 2),
+                Figures.kilojoules(result.shortfallHeat()),
+                Figures.deficit(result.coreHeatDeficitDawn()),
+                Figures.deficit(result.coreHeatDeficitWorst()),
+                ran && result.coreHeatDeficitWorst() >= Figures.DEAD_BAND
+                        ? Wording.clock(result, result.worstTime())
+                        : "-",
+                Figures.decimals(Summary.hand(result), 1),
+                Figures.decimals(Summary.foot(result), 1),
+                Figures.whole(1e3 * Summary.water(result)),
+                Figures.decimals(result.kitMass(), 2),
+                packed(result));
+    }
+
+    /** Litres, with a mark where some pieces do not tell theirs. */
+    private static String packed(NightResult result) {
+        String litres = Figures.decimals(1e3 * Summary.packed(result), 1);
+        return litres.equals("-") || Summary.untold(result) == 0 ? litres : ">" + litres;
+    }
+
+    private static String name(int index, Comparison.One one) {
+        String name = Compared.letter(index) + " " + Wording.clean(one.name());
+        return name.length() <= NAME ? name : name.substring(0, NAME - 3) + "...";
+    }
+
+    private static void pressures(Comparison.Answer answer, List<String> lines) {
+        lines.add("");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(Prose.text("compare.stress.head").split("\\|", -1)));
+        for (int i = 0; i < answer.all().size(); i++) {
+            Comparison.One one = answer.all().get(i);
+            Pressure pressure = one.pressure();
+            if (pressure == null) {
+                continue;
+            }
+            List<String> cells = new ArrayList<>();
+            cells.add(name(i, one));
+            cells.add(Figures.kilojoules(pressure.bill()));
+            for (Stress stress : Stress.values()) {
+                cells.add(Figures.kilojoules(pressure.saved().getOrDefault(stress, Double.NaN)));
+            }
+            cells.add(Compared.limiting(pressure));
+            rows.add(cells);
+        }
+        lines.addAll(set(rows, Set.of(0, rows.get(0).size() - 1)));
+    }
+
+    /** Rows as a table; a column is as wide as its widest cell. Columns of words begin, all others end, at one line. */
+    private static List<String> set(List<List<String>> rows, Set<Integer> words) {
+        int columns = rows.get(0).size();
+        int[] width = IntStream.range(0, columns)
+                .map(k ->
+                        rows.stream().mapToInt(row -> row.get(k).length()).max().orElse(0))
+                .toArray();
+        return rows.stream()
+                .map(row -> {
+                    StringBuilder line = new StringBuilder();
+                    for (int k = 0; k < columns; k++) {
+                        String cell = row.get(k);
+                        String room = " ".repeat(width[k] - cell.length());
+                        line.append(k == 0 ? "" : words.contains(k) || words.contains(k - 1) ? "  " : " ")
+                                .append(words.contains(k) ? cell + room : room + cell);
+                    }
+                    return line.toString().stripTrailing();
+                })
+                .toList();
+    }
+}

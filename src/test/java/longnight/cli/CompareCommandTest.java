@@ -1,0 +1,179 @@
+package longnight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verb from files to page, chart and tables, and all that it refuses. */
+class CompareCommandTest {
+    private static final String CAUTION = "This is a tool for planning.";
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void kits_on_one_march_and_its_night() throws Exception {
+        Path results = folder.resolve("results");
+        int code = run(
+                night("arrival-dry"),
+                "--kit",
+                kit("light"),
+                "--kit",
+                kit("typical"),
+                "--kit",
+                kit("heavy"),
+                "--out",
+                results.toString());
+        assertThat(code).as(err.toString()).isZero();
+        String page = out.toString().replaceAll("\\s+", " ");
+        assertThat(page)
+                .contains("Kits compared", "A light", "B typical", "C heavy", "Caution: A planning aid")
+                .contains("trust it to about +-10 %")
+                .doesNotContain("NaN", "limited by");
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 110);
+        List<CSVRecord> rows = rows(results.resolve("compare.csv"));
+        assertThat(rows.stream().map(row -> row.get("name"))).containsExactly("light", "typical", "heavy");
+        assertThat(rows.stream().map(row -> Double.parseDouble(row.get("kit mass [kg]"))))
+                .isSorted();
+        assertThat(Files.readString(results.resolve("compare.csv"))).contains("# " + CAUTION);
+        assertThat(Files.readString(results.resolve("notes.txt"))).contains(CAUTION, "What was guessed");
+        assertThat(Files.readString(results.resolve("compare.svg"))).contains("planning aid", "heavy");
+        assertThat(results.resolve("compare.png")).isNotEmptyFile();
+        JsonNode json =
+                new ObjectMapper().readTree(results.resolve("compare.json").toFile());
+        assertThat(json.at("/format").asText()).isEqualTo("longnight-compare/1");
+        assertThat(json.at("/compared")).hasSize(3);
+        assertThat(json.at("/compared/0/shortfallHeat_J").doubleValue() / 1e3)
+                .isCloseTo(
+                        Double.parseDouble(rows.get(0).get("shortfall heat [kJ]")),
+                        org.assertj.core.api.Assertions.within(0.01));
+        assertThat(json.at("/cautions/0/text").asText()).startsWith(CAUTION);
+    }
+
+    @Test
+    void nights_come_ranked_with_what_limits_them() throws Exception {
+        assertThat(run(
+                        night("clear-valley"),
+                        night("sleet-front"),
+                        night("cool-clearing"),
+                        "--kit",
+                        kit("typical"),
+                        "--json",
+                        "-"))
+                .as(err.toString())
+                .isZero();
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertThat(json.at("/compared/0/name").asText()).contains("Benna clearing");
+        assertThat(json.at("/compared/0/outcome").asText()).isEqualTo("holds-by-shivering");
+        assertThat(json.at("/compared/2/limitedBy/0").asText()).isEqualTo("cold");
+        assertThat(json.at("/compared/0/shortfallHeatSaved_J/wet").isNull()).isTrue();
+        assertThat(json.at("/notes").toString()).contains("one thing taken away");
+        assertThat(names()).isEmpty();
+    }
+
+    @Test
+    void the_same_name_twice_is_told_apart_by_its_file() throws Exception {
+        Path twin = Files.createDirectories(folder.resolve("people")).resolve("twin.yaml");
+        Files.copy(Path.of("scenarios/people/student.yaml"), twin);
+        assertThat(run(
+                        night("cool-clearing"),
+                        "--person",
+                        "scenarios/people/student.yaml",
+                        "--person",
+                        twin.toString(),
+                        "--out",
+                        folder.resolve("out").toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).contains("(student.yaml)", "(twin.yaml)", "People compared");
+    }
+
+    @Test
+    void what_cannot_be_compared_is_refused_and_nothing_is_written() throws Exception {
+        String out = folder.resolve("out").toString();
+        refused("nothing to compare", night("clear-valley"), "--out", out);
+        refused("nothing to compare", night("clear-valley"), "--kit", kit("light"), "--out", out);
+        refused(
+                "Too much at once",
+                night("clear-valley"),
+                night("windy-ridge"),
+                "--kit",
+                kit("light"),
+                "--kit",
+                kit("heavy"),
+                "--out",
+                out);
+        String[] seven = Stream.concat(
+                        Stream.of(night("clear-valley"), "--out", out),
+                        Stream.generate(() -> "--kit=" + kit("light")).limit(7))
+                .toArray(String[]::new);
+        refused("7 to compare: up to 6", seven);
+        refused("--threads 0", night("clear-valley"), night("windy-ridge"), "--threads", "0", "--out", out);
+        refused("Missing required parameter: 'NIGHT'", "--kit", kit("light"));
+        refused("is no piece of the kit", night("wet-ridge-rain"), "--kit", kit("light"), "--kit", kit("heavy"));
+        Path taken = Files.writeString(folder.resolve("taken"), "mine");
+        refused("not a folder", night("clear-valley"), night("windy-ridge"), "--out", taken.toString());
+        assertThat(names()).containsExactly("taken");
+        assertThat(Path.of("compare-out")).doesNotExist();
+    }
+
+    @Test
+    void help_has_an_example() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString()).contains("Example", "--kit scenarios/kits/typical.yaml", "not a permission");
+    }
+
+    private void refused(String why, String... args) {
+        err.getBuffer().setLength(0);
+        assertThat(run(args)).as(why).isEqualTo(2);
+        assertThat(err.toString()).contains(why).doesNotContain("\tat ");
+        assertThat(out.toString()).isEmpty();
+    }
+
+    private int run(String... args) {
+        String[] all = Stream.concat(Stream.of("compare"), Stream.of(args)).toArray(String[]::new);
+        return Main.run(Main.commandLine().setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)), all);
+    }
+
+    private static List<CSVRecord> rows(Path csv) throws Exception {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .setCommentMarker('#')
+                .get();
+        return new ArrayList<>(
+                format.parse(new StringReader(Files.readString(csv))).getRecords());
+    }
+
+    private static String night(String name) {
+        return "scenarios/" + name + ".yaml";
+    }
+
+    private static String kit(String name) {
+        return "scenarios/kits/" + name + ".yaml";
+    }
+
+    private List<String> names() throws Exception {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).collect(Collectors.toList());
+        }
+    }
+}
