@@ -16,6 +16,7 @@ import longnight.study.Band;
 import longnight.study.Draws;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -38,7 +39,6 @@ final class NightCommand implements Callable<Integer> {
 
     private static final int FEWEST_DRAWS = 20;
     private static final int MOST_DRAWS = 2000;
-    private static final int MOST_THREADS = 64;
 
     private final Reader reader;
     private final BiFunction<Scenario, NumericalSettings, NightResult> engine;
@@ -70,8 +70,8 @@ final class NightCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "SEED", descriptionKey = "seed")
     private @Nullable Long seed;
 
-    @Option(names = "--threads", paramLabel = "N", descriptionKey = "threads")
-    private @Nullable Integer threads;
+    @Mixin
+    private final Threads threads = new Threads();
 
     @Option(names = "--no-band", descriptionKey = "no-band")
     private boolean noBand;
@@ -148,17 +148,15 @@ final class NightCommand implements Callable<Integer> {
                         result,
                         draws == null ? Draws.USUAL : draws,
                         seed == null ? Draws.SEED : seed,
-                        threads == null
-                                ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())
-                                : threads);
+                        threads.count(spec.commandLine()));
     }
 
     private void checkBand() {
         requireBetween("--draws", draws, FEWEST_DRAWS, MOST_DRAWS);
-        requireBetween("--threads", threads, 1, MOST_THREADS);
-        if (noBand && (draws != null || seed != null || threads != null)) {
-            String other = draws != null ? "--draws" : seed != null ? "--seed" : "--threads";
-            throw new ParameterException(spec.commandLine(), Prose.text("fault.no-band", other));
+        threads.count(spec.commandLine());
+        if (noBand && (draws != null || seed != null)) {
+            throw new ParameterException(
+                    spec.commandLine(), Prose.text("fault.no-band", draws != null ? "--draws" : "--seed"));
         }
     }
 
