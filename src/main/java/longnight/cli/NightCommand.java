@@ -36,7 +36,6 @@ final class NightCommand implements Callable<Integer> {
 
     private static final int FEWEST_DRAWS = 20;
     private static final int MOST_DRAWS = 2000;
-    private static final int MOST_THREADS = 64;
 
     private final Reader reader;
     private final BiFunction<Scenario, NumericalSettings, NightResult> engine;
@@ -65,8 +64,8 @@ final class NightCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "SEED", descriptionKey = "seed")
     private @Nullable Long seed;
 
-    @Option(names = "--threads", paramLabel = "N", descriptionKey = "threads")
-    private @Nullable Integer threads;
+    @Mixin
+    private final Threads threads = new Threads();
 
     @Option(names = "--no-band", descriptionKey = "no-band")
     private boolean noBand;
@@ -127,17 +126,15 @@ final class NightCommand implements Callable<Integer> {
                         result,
                         draws == null ? Draws.USUAL : draws,
                         seed == null ? Draws.SEED : seed,
-                        threads == null
-                                ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors())
-                                : threads);
+                        threads.count(spec.commandLine()));
     }
 
     private void checkBand() {
         requireBetween("--draws", draws, FEWEST_DRAWS, MOST_DRAWS);
-        requireBetween("--threads", threads, 1, MOST_THREADS);
-        if (noBand && (draws != null || seed != null || threads != null)) {
-            String other = draws != null ? "--draws" : seed != null ? "--seed" : "--threads";
-            throw new ParameterException(spec.commandLine(), Prose.text("fault.no-band", other));
+        threads.count(spec.commandLine());
+        if (noBand && (draws != null || seed != null)) {
+            throw new ParameterException(
+                    spec.commandLine(), Prose.text("fault.no-band", draws != null ? "--draws" : "--seed"));
         }
     }
 

@@ -2,10 +2,6 @@ package longnight.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Function;
 import longnight.assumption.ModelParameter;
 import longnight.assumption.ParameterSet;
@@ -155,36 +151,6 @@ public final class Draws {
      * @return answers in the order of the draws
      */
     public <T> List<T> ask(Function<ModelChoice, T> question, int threads) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads, Draws::worker);
-        try {
-            List<Future<T>> waiting = new ArrayList<>(models.size());
-            for (ModelChoice model : models) {
-                waiting.add(pool.submit(() -> question.apply(model)));
-            }
-            List<T> answers = new ArrayList<>(models.size());
-            for (Future<T> each : waiting) {
-                answers.add(each.get());
-            }
-            return answers;
-        } catch (ExecutionException fault) {
-            if (fault.getCause() instanceof Error error) {
-                throw error;
-            }
-            if (fault.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(fault.getCause());
-        } catch (InterruptedException stop) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(stop);
-        } finally {
-            pool.shutdownNow();
-        }
-    }
-
-    private static Thread worker(Runnable work) {
-        Thread thread = new Thread(work, "draws");
-        thread.setDaemon(true);
-        return thread;
+        return Together.ask(models, question, threads);
     }
 }
