@@ -73,6 +73,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new CompareCommand())
                 .addSubcommand(new GridCommand())
                 .addSubcommand(new MergeCommand())
+                .addSubcommand(new ColdestCommand())
+                .addSubcommand(new WorthCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

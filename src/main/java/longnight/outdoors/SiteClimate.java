@@ -197,6 +197,16 @@ public final class SiteClimate implements Surroundings {
     }
 
     @Override
+    public SiteClimate elsewhere(UnaryOperator<Site> change) {
+        return new SiteClimate(change.apply(site), weather, posture, parameters);
+    }
+
+    @Override
+    public boolean hasWeather() {
+        return true;
+    }
+
+    @Override
     public double firstTime() {
         return time[0];
     }

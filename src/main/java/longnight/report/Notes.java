@@ -1,6 +1,7 @@
 package longnight.report;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.stream.Collectors;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
@@ -33,8 +34,7 @@ final class Notes {
         for (String paragraph : Account.of(result)) {
             text.append(paragraph).append("\n\n");
         }
-        cautions(text, result.cautions());
-        guessed(text, result);
+        text.append(end(result.cautions(), result.guessed()));
         if (band != null) {
             text.append('\n').append(Prose.text("notes.band")).append("\n\n");
             drawn(band, text);
@@ -57,10 +57,18 @@ final class Notes {
             text.append(Wording.who(result)).append('\n');
             text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
             text.append("\n\n");
-            guessed(text, result);
+            guessed(text, result.guessed());
             text.append('\n');
         }
         return Wording.clean(text.toString());
+    }
+
+    /** Every caution in full, and every guess with its reason. */
+    static String end(List<Caution> cautions, List<Guess> guessed) {
+        StringBuilder text = new StringBuilder();
+        cautions(text, cautions);
+        guessed(text, guessed);
+        return text.toString();
     }
 
     private static void cautions(StringBuilder text, Collection<Caution> cautions) {
@@ -70,12 +78,12 @@ final class Notes {
         }
     }
 
-    private static void guessed(StringBuilder text, NightResult result) {
+    private static void guessed(StringBuilder text, List<Guess> guessed) {
         text.append(Prose.text("notes.guessed")).append("\n\n");
-        if (result.guessed().isEmpty()) {
+        if (guessed.isEmpty()) {
             text.append(Prose.text("notes.guessed.none")).append('\n');
         }
-        for (Guess guess : result.guessed()) {
+        for (Guess guess : guessed) {
             text.append(Prose.text(
                             "notes.guessed.line",
                             guess.subject(),
