@@ -103,7 +103,7 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule report =
-            room("report", with(packages(DOMAIN), "longnight.quantity.."), CHARTS, SVG, CSV, JSON);
+            room("report", with(packages(DOMAIN), "longnight.study..", "longnight.quantity.."), CHARTS, SVG, CSV, JSON);
 
     @ArchTest
     static final ArchRule cli =

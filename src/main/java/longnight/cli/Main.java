@@ -64,6 +64,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .addSubcommand(night)
                 .addSubcommand(new ProofCommand())
+                .addSubcommand(new WintersCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }
