@@ -65,6 +65,7 @@ public final class Main implements Runnable {
                 .addSubcommand(night)
                 .addSubcommand(new ProofCommand())
                 .addSubcommand(new WintersCommand())
+                .addSubcommand(new ReplayCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

@@ -48,8 +48,7 @@ final class WintersCharts {
     static Picture nights(Winters answer) {
         String counts = WintersPage.counts(answer);
         longnight.night.Scenario kit = java.util.Objects.requireNonNull(answer.kit());
-        String who =
-                Prose.text("winters.nights.who", kit.kitName(), kit.person().name()) + " ";
+        String who = Prose.text("winters.nights.who", kit.kitName(), Wording.person(kit.person())) + " ";
         return picture(answer, "winters.nights.title", counts, who, sheet -> {
             sheet.text(Prose.text("winters.nights.axis"), Fonts.bold(Sheet.HEADING));
             Plots.plot(sheet, 720, nightsPlot(answer));

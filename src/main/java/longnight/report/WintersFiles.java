@@ -1,7 +1,5 @@
 package longnight.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +11,6 @@ import longnight.study.DesignNight;
 import longnight.study.KitNight;
 import longnight.study.Winter;
 import longnight.study.Winters;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** The files of a station's record: charts, winters and nights as tables, JSON, notes, and the design nights to run. */
 public final class WintersFiles {
@@ -90,23 +86,16 @@ public final class WintersFiles {
             for (Guess guess : design.guesses()) {
                 text.append(Prose.text("winters.kind." + design.kind()))
                         .append(' ')
-                        .append(line(guess))
+                        .append(StudyTexts.guess(guess))
                         .append('\n');
             }
         }
         if (answer.kit() != null) {
-            answer.kit().guesses().forEach(guess -> text.append(line(guess)).append('\n'));
+            answer.kit()
+                    .guesses()
+                    .forEach(guess -> text.append(StudyTexts.guess(guess)).append('\n'));
         }
         return Wording.clean(text.toString());
-    }
-
-    private static String line(Guess guess) {
-        return Prose.text(
-                "notes.guessed.line",
-                guess.subject(),
-                Figures.guessedQuantity(guess),
-                Figures.guessedValue(guess, 3),
-                guess.reason());
     }
 
     // --- Tables ---
@@ -180,30 +169,9 @@ public final class WintersFiles {
         };
     }
 
-    /** Rows of a table. */
-    private interface Rows {
-        void print(CSVPrinter printer) throws IOException;
-    }
-
-    /** As {@link HourCsv}: one header row, cautions in full as comments at the end. */
-    private static String table(Winters answer, Rows rows) {
-        StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setRecordSeparator("\n")
-                .setCommentMarker('#')
-                .get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            rows.print(printer);
-            printer.printComment(WintersPage.about(answer));
-            printer.printComment(WintersPage.headline(answer));
-            for (Caution caution : answer.cautions()) {
-                printer.printComment(Wording.fullText(caution));
-            }
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault); // a StringBuilder does not fail
-        }
-        return text.toString();
+    private static String table(Winters answer, StudyTexts.Rows rows) {
+        return StudyTexts.table(
+                List.of(WintersPage.about(answer), WintersPage.headline(answer)), answer.cautions(), rows);
     }
 
     /** The whole answer as JSON. */

@@ -1,16 +1,8 @@
 package longnight.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.util.Locale;
 import longnight.assumption.Guess;
-import longnight.night.Caution;
 import longnight.night.Verdict;
 import longnight.study.DesignNight;
 import longnight.study.ExpectedCold;
@@ -32,22 +24,10 @@ final class WintersJson {
     }
 
     static String text(Winters answer) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder()
-                .configure(JsonWriteFeature.ESCAPE_NON_ASCII, true)
-                .build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
-            new WintersJson(answer, json).write();
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault); // a StringWriter does not fail
-        }
-        return text.append('\n').toString();
+        return StudyTexts.json(FORMAT, answer.cautions(), json -> new WintersJson(answer, json).write());
     }
 
     private void write() throws IOException {
-        json.writeStartObject();
-        json.writeStringField("format", FORMAT);
         json.writeStringField("headline", WintersPage.headline(answer));
         json.writeStringField("station", answer.station());
         json.writeBooleanField("typicalYear", answer.typicalYear());
@@ -85,15 +65,6 @@ final class WintersJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeArrayFieldStart("cautions");
-        for (Caution caution : answer.cautions()) {
-            json.writeStartObject();
-            json.writeStringField("code", caution.name());
-            json.writeStringField("text", Wording.fullText(caution));
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
     }
 
     private void expected() throws IOException {
@@ -173,14 +144,10 @@ final class WintersJson {
     }
 
     private void number(String key, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(key, value);
-        } else {
-            json.writeNullField(key);
-        }
+        StudyTexts.number(json, key, value);
     }
 
     private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return StudyTexts.word(constant);
     }
 }

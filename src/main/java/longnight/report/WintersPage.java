@@ -224,12 +224,7 @@ public final class WintersPage {
         remarks.add(name(answer, design) + ": " + page.origin(design));
         remarks.add(headline(answer));
         for (Guess guess : design.guesses()) {
-            remarks.add(Prose.text(
-                    "notes.guessed.line",
-                    guess.subject(),
-                    Figures.guessedQuantity(guess),
-                    Figures.guessedValue(guess, 3),
-                    guess.reason()));
+            remarks.add(StudyTexts.guess(guess));
         }
         answer.cautions().forEach(caution -> remarks.add(Wording.shortText(caution)));
         return remarks;
@@ -256,7 +251,7 @@ public final class WintersPage {
         lines.add(Wording.clean(Prose.text(
                 "winters.kit",
                 Objects.requireNonNull(answer.kit()).kitName(),
-                answer.kit().person().name())));
+                Wording.person(answer.kit().person()))));
         if (!answer.hourly()) {
             lines.add(Prose.text("winters.kit.daily"));
             return;

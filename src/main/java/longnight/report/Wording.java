@@ -1,6 +1,7 @@
 package longnight.report;
 
 import java.util.stream.Collectors;
+import longnight.body.Person;
 import longnight.night.Caution;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
@@ -78,7 +79,15 @@ final class Wording {
                 "page.who",
                 result.scenario().nightName(),
                 result.scenario().kitName(),
-                result.scenario().person().name()));
+                person(result.scenario().person())));
+    }
+
+    /** A person, with their heat production where it is not the usual: a result that uses an offset says so. */
+    static String person(Person person) {
+        double factor = person.heatOffset();
+        return factor == 1
+                ? person.name()
+                : Prose.text("page.offset", person.name(), Figures.significant(100 * factor, 3));
     }
 
     /** Names come from files and may hold anything; nothing in a text for people steers a terminal or breaks a picture. */

@@ -3,10 +3,6 @@ package longnight.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.stream.DoubleStream;
 import longnight.night.Caution;
 import longnight.night.ModelChoice;
@@ -62,33 +58,10 @@ final class NightByNight {
         List<Callable<KitNight>> tasks = nights.stream()
                 .<Callable<KitNight>>map(night -> () -> run(night))
                 .toList();
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        try {
-            return pool.invokeAll(tasks).stream()
-                    .map(NightByNight::done)
-                    .sorted(KitNight.WORST_FIRST.thenComparing(
-                            night -> night.night().date(), Comparator.naturalOrder()))
-                    .toList();
-        } catch (InterruptedException stop) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("stopped from outside", stop);
-        } finally {
-            pool.shutdownNow();
-        }
-    }
-
-    private static KitNight done(Future<KitNight> future) {
-        try {
-            return future.get();
-        } catch (ExecutionException fault) {
-            if (fault.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(fault.getCause());
-        } catch (InterruptedException stop) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("stopped from outside", stop);
-        }
+        return Workers.all(tasks, threads).stream()
+                .sorted(KitNight.WORST_FIRST.thenComparing(
+                        night -> night.night().date(), Comparator.naturalOrder()))
+                .toList();
     }
 
     KitNight run(RecordedNight night) {
