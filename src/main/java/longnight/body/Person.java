@@ -45,6 +45,11 @@ public record Person(
         return new Person("reference man", Sex.MALE, 30, 1.72, 74.43, 15, 45, 1);
     }
 
+    /** The same person with another heat production against the usual [1], 0.8 to 1.2. */
+    public Person withHeatOffset(double other) {
+        return new Person(name, sex, age, height, mass, bodyFat, peakOxygen, other);
+    }
+
     private static void requireBetween(String what, double value, double low, double high) {
         if (!(value >= low && value <= high)) {
             throw new IllegalArgumentException(what + " is " + value + ", allowed " + low + " to " + high);

@@ -75,6 +75,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new MergeCommand())
                 .addSubcommand(new ColdestCommand())
                 .addSubcommand(new WorthCommand())
+                .addSubcommand(new WintersCommand())
+                .addSubcommand(new ReplayCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

@@ -30,7 +30,7 @@ public final class NightEngine {
     private final ModelChoice choice;
     private final Surroundings surroundings;
     private final Body body;
-    private final Map<Dress, List<PatchStack>> dressed = new HashMap<>();
+    private final Map<Dress, List<PatchStack>> dressed;
     private final List<PatchStack> stacks;
     /** What is worn in the longest phase of the night: that is what the kit's resistance is given for. */
     private final List<PatchStack> rests;
@@ -42,6 +42,7 @@ public final class NightEngine {
         this.choice = choice;
         surroundings = scenario.surroundings().with(choice.outdoors());
         body = Body.of(scenario.person(), choice.body(), choice.options());
+        dressed = new HashMap<>();
         for (Phase phase : scenario.plan().stretches()) {
             dressed.computeIfAbsent(dress(phase), key -> compileStacks(phase));
         }
@@ -55,6 +56,29 @@ public final class NightEngine {
         }
         rests = stacksOf(longest);
         staticTotal = Stacks.staticTotal(rests);
+    }
+
+    private NightEngine(NightEngine compiled, Surroundings surroundings) {
+        scenario = compiled.scenario.withSurroundings(surroundings);
+        choice = compiled.choice;
+        this.surroundings = surroundings.with(choice.outdoors());
+        body = compiled.body;
+        dressed = compiled.dressed;
+        stacks = compiled.stacks;
+        rests = compiled.rests;
+        staticTotal = compiled.staticTotal;
+    }
+
+    /**
+     * The same person and clothes, compiled already, in other weather. The answers are those of a scenario compiled anew.
+     *
+     * @param surroundings on ground of some kind where the engine's own are, without where they are not
+     */
+    public NightEngine in(Surroundings surroundings) {
+        if ((surroundings.ground() == null) != (scenario.surroundings().ground() == null)) {
+            throw new IllegalArgumentException("clothes compiled for a person on the ground do not serve in mid air");
+        }
+        return new NightEngine(this, surroundings);
     }
 
     /** Compiles a scenario with a given model. */

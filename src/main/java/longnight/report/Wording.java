@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import longnight.body.Person;
 import longnight.night.Caution;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
@@ -142,7 +143,15 @@ final class Wording {
                 "page.who",
                 result.scenario().nightName(),
                 result.scenario().kitName(),
-                result.scenario().person().name()));
+                person(result.scenario().person())));
+    }
+
+    /** A person, with their heat production where it is not the usual: a result that uses an offset says so. */
+    static String person(Person person) {
+        double factor = person.heatOffset();
+        return factor == 1
+                ? person.name()
+                : Prose.text("page.offset", person.name(), Figures.significant(100 * factor, 3));
     }
 
     /** Names come from files and may hold anything; nothing in a text for people steers a terminal or breaks a picture. */

@@ -1,5 +1,6 @@
 package longnight.scenario;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +9,7 @@ import java.util.regex.Pattern;
 import longnight.air.SaturationVapour;
 import longnight.air.Temperature;
 import longnight.assumption.Guess;
+import longnight.outdoors.ClimateRecord.Hourly;
 import longnight.outdoors.Weather;
 
 /**
@@ -69,6 +71,7 @@ final class EpwRecord {
     private final TextFile file;
     private final String station;
     private final double altitude;
+    private final ClimateRecords.Told place;
     private final boolean typicalYear;
     /** Values by field and hour; hour index i holds at i + 1 hours after the year began. */
     private final double[][] values;
@@ -90,6 +93,11 @@ final class EpwRecord {
         }
         station = location[5].strip();
         altitude = number(lines.get(0), 1, 9, "elevation", -400, 6000);
+        place = new ClimateRecords.Told(
+                number(lines.get(0), 1, 6, "latitude", -90, 90),
+                number(lines.get(0), 1, 7, "longitude", -180, 180),
+                number(lines.get(0), 1, 8, "time zone", -12, 14),
+                altitude);
         if (lines.size() < HEADER) {
             throw at(lines.size(), 1).fault("the record ends in its header", "a header has 8 lines");
         }
@@ -121,6 +129,47 @@ final class EpwRecord {
     /** Whether it was put together of months of several years, and so holds no extremes. */
     boolean typicalYear() {
         return typicalYear;
+    }
+
+    /** The whole record. A typical year is dated into one year of the same length; its own years mean nothing. */
+    ClimateRecords.Part part() {
+        int n = values[0].length;
+        int[] hour = new int[n];
+        int leap = n > 8760 ? 2000 : 2001;
+        int start = (int) LocalDate.of(typicalYear ? leap : (int) get(Field.YEAR, 0), 1, 1)
+                        .toEpochDay()
+                * 24;
+        double[] humidity = new double[n];
+        double[] cloud = new double[n];
+        for (int i = 0; i < n; i++) {
+            hour[i] = start + i + 1;
+            humidity[i] = Math.min(1, humidity(i));
+            cloud[i] = get(Field.CLOUD, i) / 10;
+        }
+        return new ClimateRecords.Part(
+                file.path(),
+                station,
+                place,
+                typicalYear,
+                new Hourly(
+                        hour,
+                        values[Field.AIR.ordinal()],
+                        humidity,
+                        values[Field.WIND.ordinal()],
+                        cloud,
+                        values[Field.RAIN.ordinal()],
+                        values[Field.PRESSURE.ordinal()],
+                        values[Field.SKY.ordinal()]),
+                null);
+    }
+
+    /** Over liquid water [1]; from the dew point where the record has none. */
+    private double humidity(int i) {
+        double humidity = get(Field.HUMIDITY, i) / 100;
+        return Double.isNaN(humidity)
+                ? SaturationVapour.overWater(Temperature.kelvin(get(Field.DEW_POINT, i)))
+                        / SaturationVapour.overWater(Temperature.kelvin(get(Field.AIR, i)))
+                : humidity;
     }
 
     /**
@@ -217,11 +266,7 @@ final class EpwRecord {
         WeatherSeries series = new WeatherSeries();
         for (int i = first; i <= last; i++) {
             double air = get(Field.AIR, i);
-            double humidity = get(Field.HUMIDITY, i) / 100;
-            if (Double.isNaN(humidity)) {
-                humidity = SaturationVapour.overWater(Temperature.kelvin(get(Field.DEW_POINT, i)))
-                        / SaturationVapour.overWater(Temperature.kelvin(air));
-            }
+            double humidity = humidity(i);
             double sky = get(Field.SKY, i);
             double cloud = get(Field.CLOUD, i) / 10;
             cloudUnknown |= Double.isNaN(cloud) && Double.isNaN(sky);

@@ -23,6 +23,7 @@ import longnight.clothing.GarmentKind;
 import longnight.clothing.GarmentSpec;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
+import longnight.night.NightLog;
 import longnight.outdoors.SiteWords;
 import longnight.proof.Check;
 import longnight.proof.Reading;
@@ -127,6 +128,16 @@ final class Tables {
                     "50 W/m2",
                     "600 W/m2",
                     "long-wave radiation that comes down from the whole sky"));
+
+    static final Table LOG_ROW = Table.of(
+            "a row of a night's log",
+            text("time", "clock time, or date and clock time").must(),
+            quantity("air", Dimension.TEMPERATURE, "-90 °C", "50 °C", "air temperature at the place, in the shade"),
+            quantity("humidity", Dimension.FRACTION, "0 %", "100 %", "relative humidity over liquid water"),
+            quantity("wind", Dimension.SPEED, "0 m/s", "60 m/s", "mean wind in the open, 10 m above the ground"),
+            quantity("core", Dimension.TEMPERATURE, "30 °C", "42 °C", "of the body's core, from a pill or probe"),
+            quantity("skin", Dimension.TEMPERATURE, "0 °C", "42 °C", "of the skin, or under the clothes at the trunk"),
+            word("note", NightLog.Feeling.class, "what was felt or seen"));
 
     static final Table WEATHER = Table.of(
             "a weather",
@@ -457,6 +468,7 @@ final class Tables {
             GROUND,
             WEATHER,
             WEATHER_ROW,
+            LOG_ROW,
             PLAN,
             PHASE,
             WALK,

@@ -1,0 +1,100 @@
+package longnight.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import longnight.assumption.Guess;
+import longnight.night.Caution;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** What tables and JSON of answers about many nights share: their frame and their cautions. */
+final class StudyTexts {
+    private StudyTexts() {}
+
+    /** Rows of a table. */
+    interface Rows {
+        void print(CSVPrinter printer) throws IOException;
+    }
+
+    /** Fields of an object. */
+    interface Fields {
+        void write(JsonGenerator json) throws IOException;
+    }
+
+    /** As {@link HourCsv}: the header first, remarks and cautions in full as comments at the end. */
+    static String table(List<String> remarks, List<Caution> cautions, Rows rows) {
+        StringBuilder text = new StringBuilder();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setRecordSeparator("\n")
+                .setCommentMarker('#')
+                .get();
+        try (CSVPrinter printer = new CSVPrinter(text, format)) {
+            rows.print(printer);
+            for (String remark : remarks) {
+                printer.printComment(remark);
+            }
+            for (Caution caution : cautions) {
+                printer.printComment(Wording.fullText(caution));
+            }
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault); // a StringBuilder does not fail
+        }
+        return text.toString();
+    }
+
+    /** An object with its format first and the cautions in full last, ended by a line feed; as {@link ResultJson}. */
+    static String json(String name, List<Caution> cautions, Fields fields) {
+        StringWriter text = new StringWriter();
+        JsonFactory factory = JsonFactory.builder()
+                .configure(JsonWriteFeature.ESCAPE_NON_ASCII, true)
+                .build();
+        try (JsonGenerator json = factory.createGenerator(text)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+            json.writeStartObject();
+            json.writeStringField("format", name);
+            fields.write(json);
+            json.writeArrayFieldStart("cautions");
+            for (Caution caution : cautions) {
+                json.writeStartObject();
+                json.writeStringField("code", caution.name());
+                json.writeStringField("text", Wording.fullText(caution));
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault); // a StringWriter does not fail
+        }
+        return text.append('\n').toString();
+    }
+
+    static void number(JsonGenerator json, String key, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(key, value);
+        } else {
+            json.writeNullField(key);
+        }
+    }
+
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static String guess(Guess guess) {
+        return Prose.text(
+                "notes.guessed.line",
+                guess.subject(),
+                Figures.guessedQuantity(guess),
+                Figures.guessedValue(guess, 3),
+                guess.reason());
+    }
+}
