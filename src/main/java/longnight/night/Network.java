@@ -453,7 +453,8 @@ final class Network {
             vapour[s] = SkinVapour.INSENSIBLE_WETTEDNESS * (saturation - around.vapourPressure);
             vapourSlope[s] = SkinVapour.INSENSIBLE_WETTEDNESS * SkinVapour.slope(vapourAt[s], saturation);
         }
-        double convecting = PostureExchange.convecting(posture) * exposedFactor;
+        double stillShare = PostureExchange.stillShare(posture) * exposedFactor;
+        double windShare = PostureExchange.windShare(posture) * exposedFactor;
         for (int p = 0; p < patches; p++) {
             PatchStack stack = stacks[p];
             int s = segmentOf[p];
@@ -485,7 +486,7 @@ final class Network {
                 double forced = surroundings.turbulence()
                         * CylinderFlow.forced(around.windAt[s], stack.outerDiameter(), film, around.pressure);
                 double natural = Convection.natural(posture, SEGMENTS[s], surface - around.airCelsius);
-                convection = convecting * Convection.mixed(natural, forced);
+                convection = Convection.mixed(stillShare * natural, windShare * forced);
                 radiation = Radiation.coefficient(
                         surface + KELVIN,
                         around.radiantCelsius + KELVIN,

@@ -46,9 +46,24 @@ public final class PostureExchange {
         return RADIATING[posture.ordinal()][segment.ordinal()];
     }
 
-    /** Share of the whole skin that convects [1], {@link Posture#convectingShare()}; contact skin counts as above. */
-    public static double convecting(Posture posture) {
-        return posture.convectingShare();
+    /**
+     * Factor on the still-air coefficients of {@link Convection} for a posture [1]. The manikin's standing and chair values
+     * are heat per whole skin, so the convecting share of those two postures is in them already; other sitting postures
+     * count against the chair. Kurazumi's lying values are taken as heat per convecting skin and get their whole share.
+     */
+    public static double stillShare(Posture posture) {
+        return posture.isLying() ? posture.convectingShare() : windShare(posture);
+    }
+
+    /**
+     * Factor on the forced coefficients of {@link CylinderFlow} for a posture [1]. Averaged over the body the cylinder law
+     * gives, as it stands, what a standing or seated manikin lost per whole skin (de Dear et al. 1997, {@link
+     * PublishedFilms#deDear1997}: 8 % more at 0.1 m/s, equal at 0.25, 12 % less at 3), so the shares of other postures count
+     * against those two, the chair for sitting and standing for lying.
+     */
+    public static double windShare(Posture posture) {
+        Posture measured = posture == Posture.STANDING || posture.isLying() ? Posture.STANDING : Posture.CHAIR;
+        return posture.convectingShare() / measured.convectingShare();
     }
 
     /** Diameter of the bare segment [m]. */
