@@ -125,6 +125,8 @@ final class Network {
     private final double[] ownNow;
     private final double[] gapNow;
     private final double[] patchVapour;
+    /** Insensible vapour of each patch without water in its cloth [W/Pa]. */
+    private final double[] insensible;
     /** Share of the way from environment to outermost node at which the surface lies [1]. */
     final double[] surfaceShare;
     /** Water in the cloth; its heat is held constant between two looks. */
@@ -281,6 +283,7 @@ final class Network {
         isCloth = new boolean[nodes];
         airShare = new double[patches];
         patchVapour = new double[patches];
+        insensible = new double[patches];
         windRatio = new WindRatio[patches];
         System.arraycopy(body.capacities(), 0, capacity, 0, Body.NODES);
         this.wet = wet;
@@ -450,8 +453,8 @@ final class Network {
             bareRadiation[s] = 0;
             vapourAt[s] = y[SKIN + s];
             double saturation = SkinVapour.saturation(vapourAt[s]);
-            vapour[s] = SkinVapour.INSENSIBLE_WETTEDNESS * (saturation - around.vapourPressure);
-            vapourSlope[s] = SkinVapour.INSENSIBLE_WETTEDNESS * SkinVapour.slope(vapourAt[s], saturation);
+            vapour[s] = saturation - around.vapourPressure;
+            vapourSlope[s] = SkinVapour.slope(vapourAt[s], saturation);
         }
         double stillShare = PostureExchange.stillShare(posture) * exposedFactor;
         double windShare = PostureExchange.windShare(posture) * exposedFactor;
@@ -476,58 +479,66 @@ final class Network {
             if (stack.layers() == 0) {
                 surface = y[face[p]];
             }
+            double still;
             double convection;
             double radiation;
             if (films != null) {
                 convection = films.convection()[s];
+                still = convection;
                 radiation = films.radiation()[s];
             } else {
-                double film = 0.5 * (surface + around.airCelsius) + KELVIN;
+                double kelvin = 0.5 * (surface + around.airCelsius) + KELVIN;
                 double forced = surroundings.turbulence()
-                        * CylinderFlow.forced(around.windAt[s], stack.outerDiameter(), film, around.pressure);
-                double natural = Convection.natural(posture, SEGMENTS[s], surface - around.airCelsius);
-                convection = Convection.mixed(stillShare * natural, windShare * forced);
+                        * CylinderFlow.forced(around.windAt[s], stack.outerDiameter(), kelvin, around.pressure);
+                still = stillShare * Convection.natural(posture, SEGMENTS[s], surface - around.airCelsius);
+                convection = Convection.mixed(still, windShare * forced);
                 radiation = Radiation.coefficient(
                         surface + KELVIN,
                         around.radiantCelsius + KELVIN,
                         Radiation.SURFACE_EMISSIVITY,
                         exposedFactor * PostureExchange.radiating(posture, SEGMENTS[s]));
             }
-            double vapourResistance = 1.0 / (lewis * convection * stack.areaGrowth());
+            double film = 1.0 / (lewis * convection * stack.areaGrowth());
+            double cloth = 0;
             if (stack.layers() == 0) {
                 bareAir[s] += area * convection;
                 bareRadiation[s] += area * radiation;
             } else {
                 double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(around.windAt[s], walk);
-                double film = stack.prescribed()
+                double outerFilm = stack.prescribed()
                         ? stack.areaGrowth() * (convection + radiation)
                         : stack.areaGrowth() / (STATIC_FILM * ratio);
                 int i = face[p];
                 double half = 0.5 * ratio * ownNow[i];
-                surfaceShare[p] = 1.0 / (1.0 + film * half);
-                outer[i] = area * film * surfaceShare[p] * apart[s];
+                surfaceShare[p] = 1.0 / (1.0 + outerFilm * half);
+                outer[i] = area * outerFilm * surfaceShare[p] * apart[s];
                 outerCelsius[i] =
                         (convection * around.airCelsius + radiation * around.radiantCelsius) / (convection + radiation);
                 link(p, ratio);
                 double vapourRatio = WindRatio.vapourFromDry(ratio);
                 if (water.length[p] > 0) {
-                    linkVapour(p, vapourRatio, vapourResistance);
+                    linkVapour(p, vapourRatio, film);
                     airShare[p] = convection / (convection + radiation);
                     patchVapour[p] = 0;
+                    insensible[p] = 0;
                     continue;
                 }
                 for (int k = 0; k < stack.layers(); k++) {
-                    vapourResistance += vapourRatio * stack.vapourResistance()[k];
+                    cloth += vapourRatio * stack.vapourResistance()[k];
                 }
             }
             airShare[p] = convection / (convection + radiation);
-            patchVapour[p] = area / vapourResistance;
+            patchVapour[p] = area / (film + cloth);
+            // what diffuses through skin does not grow with the wind: its wettedness belongs to still air
+            insensible[p] = SkinVapour.INSENSIBLE_WETTEDNESS
+                    * area
+                    / (1.0 / (SkinVapour.LEWIS * still * stack.areaGrowth()) + cloth);
         }
         for (int s = 0; s < S; s++) {
             double conductance = 0;
             for (int p = 0; p < patches; p++) {
                 if (segmentOf[p] == s && !stacks[p].contact()) {
-                    conductance += patchVapour[p];
+                    conductance += insensible[p];
                 }
             }
             vapour[s] *= conductance;

@@ -20,7 +20,11 @@ public final class SkinVapour {
         return saturation * 17.2694 * 237.3 / (d * d);
     }
 
-    /** Skin wettedness of a person who does not sweat [1]: insensible diffusion (Tanabe et al. 2002). */
+    /**
+     * Skin wettedness of a person who does not sweat [1]: insensible diffusion (Tanabe et al. 2002). It belongs to the film of
+     * still air (there 0.06 is the 3.05e-3 W/(m2 Pa) of Fanger 1970, from memory); what diffuses through skin does not grow
+     * with the wind.
+     */
     public static final double INSENSIBLE_WETTEDNESS = 0.06;
 
     /** Lewis ratio at skin temperature [K/Pa] (comfort literature, 16.5 K/kPa). */
