@@ -34,7 +34,7 @@ public interface Surroundings {
     /** Last time covered [s]. */
     double lastTime();
 
-    /** Factor on forced convection for the turbulence of the place [1]: 1 in a laboratory, about 1.3 outdoors (E-26). */
+    /** Factor on forced convection for the turbulence of the place [1]: 1 in a smooth stream, about 1.3 in a room and outdoors. */
     double turbulence();
 
     /** What the person sits or lies on; null in a chamber with a mesh couch (no contact). */

@@ -14,9 +14,6 @@ import longnight.figure.BodySegment;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
 import longnight.outdoors.Chamber;
-import longnight.outdoors.Ground;
-import longnight.outdoors.OutdoorParameter;
-import longnight.outdoors.OutdoorState;
 import longnight.outdoors.Surroundings;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +36,28 @@ final class ChamberRun {
 
         Person person() {
             return new Person("subject", Person.Sex.MALE, age, height, mass, fat, 45, 1);
+        }
+    }
+
+    /**
+     * A man as the model takes him.
+     *
+     * @param model constants and forms of the model
+     * @param heat  total heat made, held by the laboratory [W]; NaN for the model's own
+     */
+    record Subject(Man man, ModelChoice model, double heat) {
+
+        double mass() {
+            return man.mass();
+        }
+
+        double fat() {
+            return man.fat();
+        }
+
+        /** The same man making the heat that the source measured. */
+        Subject making(double watts) {
+            return new Subject(man, model, watts);
         }
     }
 
@@ -126,24 +145,31 @@ final class ChamberRun {
     final Network net;
 
     /** Awake, the daily rhythm stopped. */
+    static ChamberRun day(Subject who, Dress dress, Posture posture, double wind, double humidity, Phase... phases) {
+        return new ChamberRun(network(who, dress, posture, false, chamber(wind, humidity, phases)));
+    }
+
+    /** The same with the nominal model. */
     static ChamberRun day(Man man, Dress dress, Posture posture, double wind, double humidity, Phase... phases) {
-        return new ChamberRun(network(man, dress, posture, false, chamber(wind, humidity, phases)));
+        return day(new Subject(man, ModelChoice.nominal(), Double.NaN), dress, posture, wind, humidity, phases);
     }
 
     /** From bedtime on, lying, free to sleep, the daily rhythm running. */
-    static ChamberRun night(Man man, Dress dress, double wind, double humidity, Phase... phases) {
-        return new ChamberRun(network(man, dress, Posture.LYING_SUPINE, true, chamber(wind, humidity, phases)));
+    static ChamberRun night(Subject who, Dress dress, double wind, double humidity, Phase... phases) {
+        return new ChamberRun(network(who, dress, Posture.LYING_SUPINE, true, chamber(wind, humidity, phases)));
     }
 
-    /** Awake and standing in natural wind, from the neutral state on, the daily rhythm stopped. */
-    static ChamberRun outdoors(Man man, Dress dress, double wind, double humidity, Phase... phases) {
-        return new ChamberRun(network(man, dress, Posture.STANDING, false, gusty(chamber(wind, humidity, phases))));
+    /** Awake and standing, from the neutral state on, the daily rhythm stopped. */
+    static ChamberRun outdoors(Subject who, Dress dress, double wind, double humidity, Phase... phases) {
+        return new ChamberRun(network(who, dress, Posture.STANDING, false, chamber(wind, humidity, phases)));
     }
 
-    private static Network network(Man man, Dress dress, Posture posture, boolean night, Surroundings surroundings) {
-        ModelChoice choice = ModelChoice.nominal();
-        Body body = Body.of(man.person(), choice.body(), choice.options());
-        NightPlan plan = NightPlan.still(BEDTIME * 3600, surroundings.lastTime(), posture, night, night, Double.NaN);
+    private static Network network(
+            Subject who, Dress dress, Posture posture, boolean night, Surroundings surroundings) {
+        ModelChoice choice = who.model;
+        Body body = Body.of(who.man.person(), choice.body(), choice.options());
+        NightPlan plan = NightPlan.still(
+                BEDTIME * 3600, surroundings.lastTime(), posture, night, night, who.heat / body.bodyArea());
         return new Network(
                 body,
                 Stacks.compile(dress.outfit, posture, body.segmentAreas(), choice.clothing()),
@@ -164,46 +190,6 @@ final class ChamberRun {
             time += 60 * phase.minutes;
         }
         return Chamber.stepwise(settings, time, 101325, null);
-    }
-
-    /** The same air with the turbulence of natural wind. */
-    private static Surroundings gusty(Chamber chamber) {
-        return new Surroundings() {
-            @Override
-            public void at(double time, OutdoorState out) {
-                chamber.at(time, out);
-            }
-
-            @Override
-            public double firstTime() {
-                return chamber.firstTime();
-            }
-
-            @Override
-            public double lastTime() {
-                return chamber.lastTime();
-            }
-
-            @Override
-            public double[] knots() {
-                return chamber.knots();
-            }
-
-            @Override
-            public double[] jumps() {
-                return chamber.jumps();
-            }
-
-            @Override
-            public double turbulence() {
-                return OutdoorParameter.TURBULENCE.nominal();
-            }
-
-            @Override
-            public @Nullable Ground ground() {
-                return null;
-            }
-        };
     }
 
     private ChamberRun(Network network) {

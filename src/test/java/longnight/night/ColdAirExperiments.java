@@ -12,6 +12,7 @@ import longnight.figure.Posture;
 import longnight.night.ChamberRun.Dress;
 import longnight.night.ChamberRun.Man;
 import longnight.night.ChamberRun.Phase;
+import longnight.night.ChamberRun.Subject;
 
 /**
  * Published experiments in cold air that a dry engine can express, as data. Measured values and set-ups were mostly read in
@@ -22,17 +23,22 @@ import longnight.night.ChamberRun.Phase;
  */
 final class ColdAirExperiments {
 
-    /** One set of assumptions: mass [kg] and fat [percent] moved, air speed [m/s] (NaN: the one assumed). */
-    record Variant(double kilograms, double percent, double wind) {
+    /** One set of assumptions: mass [kg] and fat [percent] moved, air speed [m/s] (NaN: the one assumed), model. */
+    record Variant(double kilograms, double percent, double wind, ModelChoice model) {
 
-        static final Variant NOMINAL = new Variant(0, 0, Double.NaN);
+        static final Variant NOMINAL = of(ModelChoice.nominal());
+
+        /** The assumed build and air with a model. */
+        static Variant of(ModelChoice model) {
+            return new Variant(0, 0, Double.NaN, model);
+        }
 
         double windOr(double assumed) {
             return Double.isNaN(wind) ? assumed : wind;
         }
 
-        Man of(Man man) {
-            return man.moved(kilograms, percent);
+        Subject of(Man man) {
+            return new Subject(man.moved(kilograms, percent), model, Double.NaN);
         }
     }
 
@@ -90,6 +96,10 @@ final class ColdAirExperiments {
     enum Kind {
         CORE,
         SKIN,
+        /** Mean skin with the model's own heat, where the source says what heat was made. */
+        SKIN_OWN,
+        /** The same with that heat held: the shell alone. */
+        SKIN_HELD,
         HEAT,
         OTHER
     }
@@ -155,7 +165,7 @@ final class ColdAirExperiments {
                         ChamberRun[] men = new ChamberRun[2];
                         double[] fat = new double[2];
                         for (int i = 0; i < 2; i++) {
-                            Man man = v.of(i == 0 ? new Man(72, 1.78, 11, 23) : new Man(80, 1.78, 19, 23));
+                            Subject man = v.of(i == 0 ? new Man(72, 1.78, 11, 23) : new Man(80, 1.78, 19, 23));
                             fat[i] = man.fat();
                             men[i] = day(
                                     man,
@@ -324,7 +334,7 @@ final class ColdAirExperiments {
                                     .second(-0.22)
                                     .as(Kind.CORE)),
                     v -> {
-                        Man man = v.of(new Man(75, 1.78, 14, 22));
+                        Subject man = v.of(new Man(75, 1.78, 14, 22));
                         ChamberRun run = day(
                                 man,
                                 Dress.even(0.1),
@@ -358,36 +368,38 @@ final class ColdAirExperiments {
                             quantity("mean skin at 135 min, dry on an inflated floor [degC]", 33.5, 1)
                                     .goal(31.9, 34.6)
                                     .second(32.1)
-                                    .as(Kind.SKIN),
+                                    .as(Kind.SKIN_OWN),
                             quantity("mean skin, soaked on an inflated floor [degC]", 30.9, 1)
                                     .goal(29.1, 32.7)
                                     .second(29.6)
-                                    .as(Kind.SKIN),
+                                    .as(Kind.SKIN_OWN),
                             quantity("mean skin, dry on an uninflated floor [degC]", 32.1, 1)
                                     .goal(30.6, 33.6)
                                     .second(31.0)
-                                    .as(Kind.SKIN),
+                                    .as(Kind.SKIN_OWN),
                             quantity("mean skin, soaked on an uninflated floor [degC]", 30.0, 1)
                                     .goal(28.2, 31.8)
                                     .second(28.5)
-                                    .as(Kind.SKIN),
+                                    .as(Kind.SKIN_OWN),
                             quantity("heat made, soaked uninflated minus dry inflated [W]", 21, 0)
                                     .goal(0, 45)
-                                    .second(9)),
+                                    .second(9),
+                            quantity("the same, making the heat they made: dry, inflated [degC]", 33.5, 1)
+                                    .as(Kind.SKIN_HELD),
+                            quantity("soaked, inflated [degC]", 30.9, 1).as(Kind.SKIN_HELD),
+                            quantity("dry, uninflated [degC]", 32.1, 1).as(Kind.SKIN_HELD),
+                            quantity("soaked, uninflated [degC]", 30.0, 1).as(Kind.SKIN_HELD)),
                     v -> {
                         double[] total = {0.224, 0.145, 0.185, 0.116};
-                        double[] skin = new double[5];
+                        double[] made = {111, 122, 117.6, 131.8};
+                        double[] skin = new double[9];
                         double[] heat = new double[4];
+                        Subject man = v.of(new Man(80, 1.78, 18, 23));
                         for (int i = 0; i < 4; i++) {
-                            ChamberRun run = day(
-                                    v.of(new Man(80, 1.78, 18, 23)),
-                                    Dress.total(total[i]),
-                                    Posture.SITTING_LEGS_OUT,
-                                    v.windOr(0.1),
-                                    0.5,
-                                    new Phase(21.8, 135));
+                            ChamberRun run = raft(v, man, total[i]);
                             skin[i] = run.skin[135];
                             heat[i] = run.made[135];
+                            skin[5 + i] = raft(v, man.making(made[i]), total[i]).skin[135];
                         }
                         skin[4] = heat[3] - heat[0];
                         return skin;
@@ -476,7 +488,7 @@ final class ColdAirExperiments {
                                     .goal(1.0, 1.13)
                                     .second(1.01)),
                     v -> {
-                        Man man = v.of(new Man(76.2, 1.83, 18, 24));
+                        Subject man = v.of(new Man(76.2, 1.83, 18, 24));
                         double[] day = new double[2];
                         double sleeping = 0;
                         for (int i = 0; i < 2; i++) {
@@ -544,6 +556,10 @@ final class ColdAirExperiments {
 
     private static ChamberRun step(Variant v, Man man, Dress dress, double wind, double humidity, double air) {
         return day(v.of(man), dress, Posture.CHAIR, v.windOr(wind), humidity, WARM, new Phase(air, 120));
+    }
+
+    private static ChamberRun raft(Variant v, Subject who, double total) {
+        return day(who, Dress.total(total), Posture.SITTING_LEGS_OUT, v.windOr(0.1), 0.5, new Phase(21.8, 135));
     }
 
     private static ChamberRun longRun(Variant v, double air) {

@@ -28,7 +28,7 @@ class ChamberTest {
         assertThat(out.windAt).containsOnly(0.05);
         chamber.at(9000, out);
         assertThat(out.airCelsius).isEqualTo(10);
-        assertThat(chamber.turbulence()).isEqualTo(1);
+        assertThat(chamber.turbulence()).isEqualTo(1.3);
         assertThat(chamber.ground()).isNull();
         assertThat(chamber.firstTime()).isZero();
         assertThat(chamber.lastTime()).isEqualTo(7200);

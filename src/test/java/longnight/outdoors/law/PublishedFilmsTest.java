@@ -3,10 +3,13 @@ package longnight.outdoors.law;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import longnight.figure.BodySegment;
+import longnight.figure.Posture;
 import longnight.oracle.EnvironmentOracles;
 import longnight.oracle.EnvironmentOracles.Row;
+import longnight.outdoors.Chamber;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -70,6 +73,23 @@ class PublishedFilmsTest {
             }
             double published = PublishedFilms.deDear1997(speed);
             assertThat(PostureExchange.areaMean(h)).isCloseTo(published, within(0.125 * published));
+        }
+    }
+
+    /** Room air: still air and 1.3 times the cylinder law, blended, against ISO 7730 for a seated person 12 K above the air. 8 %: its two branches meet in a corner. */
+    @Test
+    void turbulent_room_air_gives_the_room_law() {
+        double turbulence = Chamber.stepwise(List.of(new Chamber.Setting(0, 10, Double.NaN, 0.1, 0.5)), 1, 101325, null)
+                .turbulence();
+        for (double speed : new double[] {0.1, 0.15, 0.2, 0.3, 0.45, 0.7, 1}) {
+            double[] h = new double[BodySegment.COUNT];
+            for (BodySegment segment : BodySegment.values()) {
+                double forced = CylinderFlow.forced(speed, PostureExchange.diameter(segment), 289, 101325);
+                h[segment.ordinal()] =
+                        Convection.mixed(Convection.natural(Posture.CHAIR, segment, 12), turbulence * forced);
+            }
+            double room = PublishedFilms.iso7730(speed, 12);
+            assertThat(PostureExchange.areaMean(h)).isCloseTo(room, within(0.08 * room));
         }
     }
 
