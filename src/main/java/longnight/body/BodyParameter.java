@@ -25,11 +25,11 @@ public enum BodyParameter implements ModelParameter {
     WARM_CORE_BRAKE(0.75, 0, 1, "1", "engineering estimate, fitted to the open set"),
     /** Shivering per rate of skin cooling, at 15 % fat. */
     SHIVER_RATE_GAIN(
-            10,
+            20,
             0,
             57.77,
             "W/m2 per K/min",
-            "a sixth of the cold-air regression's 57.77; share is an engineering estimate"),
+            "a third of the cold-air regression's 57.77; share fitted to the open set (docs/calibration.md)"),
     /** Largest non-shivering heat as a share of basal heat. */
     NON_SHIVERING(0.04, 0, 0.10, "1", "within reviews of cold-induced thermogenesis; share fitted to the open set"),
     /** Law B: share of the skin term that acts at a neutral core. */

@@ -95,7 +95,9 @@ class BreezeTest {
         assertThat(clear.most()).isLessThan(SMALL);
         // Under full cloud only over melting snow, which stays at 0 degC below warmer air: the same physics, weaker.
         assertThat(overcast.coldest()).isPositive();
-        assertThat(overcast.most()).isLessThan(0.003);
+        // 0.17 % while a breeze also drew more vapour through skin; without that as much as with water followed, 0.31
+        // %.
+        assertThat(overcast.most()).isLessThan(0.0035);
         NumericalSettings water = NumericalSettings.standard();
         Found clearWithWater = sample(0, water);
         Found overcastWithWater = sample(1, water);

@@ -31,6 +31,15 @@ final class ColdAirScore {
         return values.get(experiment)[quantity];
     }
 
+    /** The same for the experiment whose source begins so. */
+    double value(String source, int quantity) {
+        int e = 0;
+        while (!ColdAirExperiments.ALL.get(e).source().startsWith(source)) {
+            e++;
+        }
+        return value(e, quantity);
+    }
+
     /** Gates missed. */
     int gatesMissed() {
         int missed = 0;
