@@ -1,15 +1,9 @@
 package longnight.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
 import org.apache.commons.csv.CSVFormat;
@@ -53,12 +47,7 @@ final class StudyTexts {
 
     /** An object with its format first and the cautions in full last, ended by a line feed; as {@link ResultJson}. */
     static String json(String name, List<Caution> cautions, Fields fields) {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = JsonFactory.builder()
-                .configure(JsonWriteFeature.ESCAPE_NON_ASCII, true)
-                .build();
-        try (JsonGenerator json = factory.createGenerator(text)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+        return JsonText.of(json -> {
             json.writeStartObject();
             json.writeStringField("format", name);
             fields.write(json);
@@ -71,22 +60,15 @@ final class StudyTexts {
             }
             json.writeEndArray();
             json.writeEndObject();
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault); // a StringWriter does not fail
-        }
-        return text.append('\n').toString();
+        });
     }
 
     static void number(JsonGenerator json, String key, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(key, value);
-        } else {
-            json.writeNullField(key);
-        }
+        JsonText.number(json, key, value);
     }
 
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return JsonText.word(constant);
     }
 
     static String guess(Guess guess) {

@@ -56,6 +56,8 @@ class ReplayTest {
             held += offset.low() <= planted && planted <= offset.high() ? 1 : 0;
             bounded += offset.told() != HeatOffset.Told.NOT_DETERMINED ? 1 : 0;
         }
+        System.out.println(
+                "replay: " + held + " of 100 ranges hold the planted offset, " + bounded + " tell at least one end");
         assertThat(held).isGreaterThanOrEqualTo(90);
         assertThat(bounded).as("logs that tell at least one end").isGreaterThanOrEqualTo(75);
     }
