@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import longnight.night.NightEngine;
+import longnight.report.DataFault;
 import longnight.report.Prose;
 import longnight.report.UnwritableException;
 import longnight.scenario.InputFault;
@@ -65,6 +66,8 @@ public final class Main implements Runnable {
                 .addSubcommand(night)
                 .addSubcommand(new ProofCommand())
                 .addSubcommand(new CompareCommand())
+                .addSubcommand(new GridCommand())
+                .addSubcommand(new MergeCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }
@@ -81,7 +84,10 @@ public final class Main implements Runnable {
             return report(fault, err);
         }
         // A fault of input begins with its place, so that editors and terminals can jump there.
-        err.println(fault instanceof InputFault ? messageOf(fault) : "longnight: " + messageOf(fault));
+        err.println(
+                fault instanceof InputFault || fault instanceof DataFault
+                        ? messageOf(fault)
+                        : "longnight: " + messageOf(fault));
         err.flush();
         return code;
     }
@@ -96,6 +102,7 @@ public final class Main implements Runnable {
     private static int exitCodeOf(Throwable fault) {
         if (fault instanceof ParameterException
                 || fault instanceof InputFault
+                || fault instanceof DataFault
                 || fault instanceof UnwritableException) {
             return ExitCode.BAD_INPUT;
         }
@@ -114,8 +121,7 @@ public final class Main implements Runnable {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            @Nullable String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"longnight " + (version == null ? "(unpackaged)" : version)};
+            return new String[] {"longnight " + Program.version()};
         }
     }
 }

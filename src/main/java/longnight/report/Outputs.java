@@ -1,5 +1,6 @@
 package longnight.report;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -175,13 +176,25 @@ public final class Outputs {
         return new Written(List.copyOf(files.keySet()), note);
     }
 
+    /** What is to be written, piece by piece. */
+    interface Writing {
+        void to(Appendable out) throws IOException;
+    }
+
     /** Writes one file, whole or not at all. */
     public static void write(String text, Path file) throws IOException {
+        write(file, out -> out.append(text));
+    }
+
+    /** The same for a text too long to be held. */
+    static void write(Path file, Writing writing) throws IOException {
         requireFile(file);
         Path there = file.toAbsolutePath().normalize();
         Path draft = draftIn(parentOf(there));
         try {
-            Files.writeString(draft, text);
+            try (BufferedWriter out = Files.newBufferedWriter(draft)) {
+                writing.to(out);
+            }
             Files.move(draft, there, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(draft);

@@ -52,7 +52,7 @@ final class KitReader {
     }
 
     static Dress read(Section section, Findings findings) {
-        Wardrobe wardrobe = WardrobeReader.read(TextFile.read(section.written("wardrobe")));
+        Wardrobe wardrobe = findings.shelf.wardrobe(section.written("wardrobe"));
         List<Value.Text> names = section.names("worn");
         if (names.isEmpty()) {
             throw section.at("worn").fault("a kit without pieces", "name at least one piece");

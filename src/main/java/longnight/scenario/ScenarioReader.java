@@ -44,7 +44,12 @@ public final class ScenarioReader {
      * @throws InputFault as above
      */
     public static Loaded read(Path night, Instead instead) {
-        return read(night(night), instead);
+        return read(night, instead, new Shelf());
+    }
+
+    /** The same with files that other readings share. */
+    static Loaded read(Path night, Instead instead, Shelf shelf) {
+        return read(night(night, shelf), instead, new Findings(shelf));
     }
 
     /**
@@ -55,12 +60,12 @@ public final class ScenarioReader {
      * @throws InputFault when the wardrobe is at fault, or the night has no kit
      */
     public static Gear gear(Path night, Instead instead) {
-        Section file = night(night);
+        Shelf shelf = new Shelf();
+        Section file = night(night, shelf);
         if (instead.kit() == null && !file.has("kit")) {
             throw file.place().fault("a night without \"kit\"", "write what is worn");
         }
-        return KitReader.gear(
-                WardrobeReader.read(TextFile.read(kit(file, instead).written("wardrobe"))));
+        return KitReader.gear(shelf.wardrobe(kit(file, instead, shelf).written("wardrobe")));
     }
 
     /**
@@ -73,16 +78,16 @@ public final class ScenarioReader {
         return KitReader.gear(WardrobeReader.read(TextFile.read(wardrobe, Place.of(wardrobe))));
     }
 
-    private static Section night(Path file) {
-        return new Section(YamlFile.read(TextFile.read(file, Place.of(file))), Tables.NIGHT);
+    private static Section night(Path file, Shelf shelf) {
+        return new Section(shelf.yaml(file, Place.of(file)), Tables.NIGHT);
     }
 
-    private static Section kit(Section night, Instead instead) {
-        return section(night, "kit", instead.kit());
+    private static Section kit(Section night, Instead instead, Shelf shelf) {
+        return section(night, "kit", instead.kit(), shelf);
     }
 
-    private static Loaded read(Section night, Instead instead) {
-        Findings findings = new Findings();
+    private static Loaded read(Section night, Instead instead, Findings findings) {
+        Shelf shelf = findings.shelf;
         boolean indoors = night.has("laboratory");
         for (String key : List.of("site", "weather")) {
             if (indoors && night.has(key)) {
@@ -92,10 +97,10 @@ public final class ScenarioReader {
                 throw night.place().fault("a night without \"" + key + "\"", "write site and weather, or laboratory");
             }
         }
-        Person person = PersonReader.read(section(night, "person", instead.person()), findings);
-        Section plan = section(night, "plan");
+        Person person = PersonReader.read(section(night, "person", instead.person(), shelf), findings);
+        Section plan = section(night, "plan", shelf);
         NightHours hours = PlanReader.hours(plan);
-        @Nullable Section laboratory = indoors ? section(night, "laboratory") : null;
+        @Nullable Section laboratory = indoors ? section(night, "laboratory", shelf) : null;
 
         Outfit outfit;
         @Nullable Dress dress = null;
@@ -107,7 +112,7 @@ public final class ScenarioReader {
             outfit = LaboratoryReader.clothing(laboratory, findings);
             kitName = laboratory.has("clothing") ? "laboratory clothing" : "nude";
         } else if (night.has("kit") || instead.kit() != null) {
-            Section kit = kit(night, instead);
+            Section kit = kit(night, instead, shelf);
             dress = KitReader.read(kit, findings);
             outfit = dress.outfit(dress.whole(), true);
             kitName = kit.text("name");
@@ -126,8 +131,8 @@ public final class ScenarioReader {
             surroundings = chamber;
             nightName = laboratory.textOr("name", "laboratory");
         } else {
-            Section place = section(night, "site");
-            WeatherReader.Found weather = WeatherReader.read(section(night, "weather"), hours, findings);
+            Section place = section(night, "site", shelf);
+            WeatherReader.Found weather = WeatherReader.read(section(night, "weather", shelf), hours, findings);
             Site site = SiteReader.read(place, weather.altitude(), findings);
             surroundings = new SiteClimate(
                     site,
@@ -176,19 +181,19 @@ public final class ScenarioReader {
     }
 
     /** A section that stands in the file, or in a file of its own that is named in its place. */
-    private static Section section(Section owner, String key, @Nullable Path instead) {
+    private static Section section(Section owner, String key, @Nullable Path instead, Shelf shelf) {
         return instead == null
-                ? section(owner, key)
+                ? section(owner, key, shelf)
                 : new Section(
-                        YamlFile.read(TextFile.read(instead, Place.of(instead))),
+                        shelf.yaml(instead, Place.of(instead)),
                         Tables.NIGHT.key(key).innerOf());
     }
 
-    private static Section section(Section owner, String key) {
+    private static Section section(Section owner, String key, Shelf shelf) {
         Value value = owner.value(key);
         Table table = Tables.NIGHT.key(key).innerOf();
         if (value instanceof Value.Text name && !name.text().isEmpty()) {
-            return new Section(YamlFile.read(TextFile.read(name)), table);
+            return new Section(shelf.yaml(name), table);
         }
         return new Section(value, table);
     }

@@ -443,6 +443,11 @@ final class Tables {
             sections("runs", RUN, "what was done to them").must(),
             sections("checks", CHECK, "what was measured, and what is held against it")
                     .must());
+    static final Table GRID = Table.of(
+            "a grid",
+            names("kits", "files, one kit each").must(),
+            names("nights", "night files").must(),
+            names("people", "files, one person each; each night's own person when missing"));
 
     /** The tables that stand for a whole file or a section of one; the others are reached from these. */
     static final List<Table> ALL = List.of(
@@ -472,7 +477,8 @@ final class Tables {
             RUN,
             EXPOSURE_STEP,
             COVER,
-            CHECK);
+            CHECK,
+            GRID);
 
     private Tables() {}
 }

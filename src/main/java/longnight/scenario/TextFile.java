@@ -60,8 +60,13 @@ record TextFile(Path path, String text) {
 
     /** Reads the file whose name was written in another; the name counts from that one's folder. */
     static TextFile read(Value.Text name) {
+        return read(path(name), name.place());
+    }
+
+    /** The file whose name was written in another; the name counts from that one's folder. */
+    static Path path(Value.Text name) {
         try {
-            return read(name.place().file().resolveSibling(name.text()), name.place());
+            return name.place().file().resolveSibling(name.text());
         } catch (InvalidPathException fault) {
             throw name.place().fault("\"" + name.text() + "\" is no file's name", "name a file");
         }

@@ -61,7 +61,7 @@ final class WeatherReader {
         return switch (ways.get(0)) {
             case "table" -> new Found(fromRows(section.sections("table"), section.at("table")), name(""), Double.NaN);
             case "file" -> {
-                CsvFile csv = CsvFile.read(file("file"));
+                CsvFile csv = findings.shelf.csv(section.written("file"));
                 List<Section> rows = csv.rows().stream()
                         .map(row -> new Section(row, Tables.WEATHER_ROW))
                         .toList();
@@ -74,10 +74,6 @@ final class WeatherReader {
 
     private String name(String otherwise) {
         return section.textOr("name", otherwise);
-    }
-
-    private TextFile file(String key) {
-        return TextFile.read(section.written(key));
     }
 
     private Weather fromRows(List<Section> rows, Place table) {
@@ -144,7 +140,7 @@ final class WeatherReader {
     }
 
     private Found fromRecord() {
-        EpwRecord record = EpwRecord.read(file("record"));
+        EpwRecord record = findings.shelf.record(section.written("record"));
         Place at = section.has("night") ? section.at("night") : section.place();
         String wanted = section.textOr("night", "");
         if (wanted.isEmpty()) {
