@@ -20,10 +20,11 @@ import longnight.night.Phase;
  * the end, none changes its meaning.
  */
 final class Summary {
-    /** What a value is: a word, a number in SI, or a moment [s from dusk]. */
+    /** What a value is: a word, a number in SI, a whole number of things, or a moment [s from dusk]. */
     enum Kind {
         WORD,
         NUMBER,
+        COUNT,
         MOMENT
     }
 
@@ -49,6 +50,10 @@ final class Summary {
             return switch (kind) {
                 case WORD -> Wording.clean(word.apply(result)).replace('\n', ' ');
                 case NUMBER -> Figures.exact(scale * value.applyAsDouble(result));
+                case COUNT -> {
+                    double count = value.applyAsDouble(result);
+                    yield Double.isFinite(count) ? Figures.whole(count) : "";
+                }
                 case MOMENT -> {
                     double time = value.applyAsDouble(result);
                     yield Double.isFinite(time) ? Wording.clock(result, time) : "";
@@ -89,9 +94,9 @@ final class Summary {
             number("liquid and ice in what is worn at the end [kg]", "liquidAndIceEnd_kg", 1, Summary::water),
             number("kit mass [kg]", "kitMass_kg", 1, NightResult::kitMass),
             number("packed volume of pieces that tell it [L]", "packedVolume_m3", 1e3, Summary::packed),
-            number("pieces that tell no packed volume [1]", "piecesWithoutPackedVolume", 1, Summary::untold),
+            count("pieces that tell no packed volume [1]", "piecesWithoutPackedVolume", Summary::untold),
             number("kit resistance [m2K/W]", "kitResistance_m2K_W", 1, NightResult::kitResistance),
-            number("guesses [1]", "guesses", 1, result -> result.guessed().size()),
+            count("guesses [1]", "guesses", result -> result.guessed().size()),
             word(
                     "cautions",
                     "cautions",
@@ -109,6 +114,10 @@ final class Summary {
 
     private static Column number(String header, String key, double scale, ToDoubleFunction<NightResult> value) {
         return new Column(header, key, Kind.NUMBER, scale, result -> "", value);
+    }
+
+    private static Column count(String header, String key, ToDoubleFunction<NightResult> value) {
+        return new Column(header, key, Kind.COUNT, 1, result -> "", value);
     }
 
     private static Column moment(String header, String key, ToDoubleFunction<NightResult> value) {

@@ -150,6 +150,21 @@ class ShippedScenariosTest {
         assertThat(ice).isGreaterThan(3 * liquid);
     }
 
+    static List<Path> grids() throws IOException {
+        return files("grids");
+    }
+
+    /** Reading looks at every combination; each is within the model's range. */
+    @ParameterizedTest
+    @MethodSource("grids")
+    void gridCanBeRun(Path file) {
+        Grid grid = Grid.read(file);
+        assertThat(grid.rows()).isGreaterThanOrEqualTo(32);
+        for (int row = 0; row < grid.rows(); row++) {
+            assertThat(grid.question(row).limits()).isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("kits")
     void kitIsWorn(Path kit) {
