@@ -2,6 +2,7 @@ package longnight.clothing;
 
 import java.util.List;
 import java.util.Map;
+import longnight.figure.Posture;
 import longnight.figure.Zone;
 
 /** What a person wears and sits on. */
@@ -23,4 +24,11 @@ public sealed interface Outfit {
      * @param moisturePermeability index i_m [1] from which the vapour resistance follows, 0.05 to 0.5
      */
     record Given(Map<Zone, Double> resistance, double moisturePermeability) implements Outfit {}
+
+    /**
+     * Patches made beforehand for one body, for bounds: what no real pieces make.
+     *
+     * @param byPosture patches for each posture that will be held; their areas are those of the body
+     */
+    record Patches(Map<Posture, List<PatchStack>> byPosture) implements Outfit {}
 }

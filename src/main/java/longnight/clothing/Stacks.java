@@ -50,6 +50,9 @@ public final class Stacks {
     private static final double BACK_RADIUS = 0.25;
     private static final double SOLE_RADIUS = 0.07;
 
+    /** Less than this under a patch is no pad [m2 K/W]; a hundredth of a sheet of paper. */
+    private static final double LEAST_PAD = 1e-5;
+
     /** Who lies on a pad first when it is too small for all. */
     private static final Zone[] PAD_ORDER = {
         Zone.PELVIS, Zone.BACK, Zone.CHEST, Zone.THIGH, Zone.UPPER_ARM, Zone.FOREARM, Zone.SCALP, Zone.CALF, Zone.FOOT
@@ -93,6 +96,9 @@ public final class Stacks {
         if (outfit instanceof Outfit.Given given) {
             return given(given, segmentArea, parameters);
         }
+        if (outfit instanceof Outfit.Patches made) {
+            return made(made, posture);
+        }
         return new Compilation((Outfit.Kit) outfit, posture, segmentArea, parameters, grounded).run();
     }
 
@@ -133,6 +139,14 @@ public final class Stacks {
     public static WindRatio windRatio(PatchStack patch, ParameterSet<ClothingParameter> parameters) {
         return new WindRatio(
                 patch.airPermeability(), sum(patch.resistance()), parameters.get(ClothingParameter.WIND_RATIO_FACTOR));
+    }
+
+    private static List<PatchStack> made(Outfit.Patches outfit, Posture posture) {
+        List<PatchStack> patches = outfit.byPosture().get(posture);
+        if (patches == null) {
+            throw new IllegalArgumentException("no patches were made for " + posture);
+        }
+        return patches;
     }
 
     private static double sum(double[] values) {
@@ -700,10 +714,9 @@ public final class Stacks {
                 covered = share;
             }
             conductance += part(covered, clothing + stacked);
-            if (stacked == 0 || Double.isInfinite(conductance)) {
-                return 0;
-            }
-            return Math.max(0, 1 / conductance - clothing);
+            double more = 1 / conductance - clothing;
+            // where no pad lies the difference is what rounding leaves, and no resistance
+            return more > LEAST_PAD ? more : 0;
         }
 
         private static double part(double share, double resistance) {

@@ -21,6 +21,11 @@ final class Runner {
 
     private static final double LOWEST_CORE = 32.0;
     private static final double TINY = 1e-6;
+
+    /** Nothing in a night is colder or hotter [degC]; air from -40 to 32, sky and heat of binding allowed for. */
+    private static final double COLDEST = -100;
+
+    private static final double HOTTEST = 100;
     private static final int FIRST_TRUNK_CORE = Body.CORE + BodySegment.CHEST.ordinal();
     private static final int LAST_TRUNK_CORE = Body.CORE + BodySegment.PELVIS.ordinal();
     private static final int CHEST_SKIN = Body.SKIN + BodySegment.CHEST.ordinal();
@@ -185,7 +190,7 @@ final class Runner {
             endTime = to;
             watch(phase, to);
             double core = body.coreMean(state);
-            if (Double.isNaN(core)) {
+            if (!isSound()) {
                 throw new ArithmeticException("the reckoning broke down before " + to + " s");
             }
             boolean below = core < LOWEST_CORE;
@@ -207,6 +212,16 @@ final class Runner {
             sweatBefore += net.sweatTotal;
         }
         return goes;
+    }
+
+    /** Whether every temperature is one that cloth, ground or body may have; where the reckoning breaks down, some soon are not. */
+    private boolean isSound() {
+        for (int i = 0; i < net.nodes; i++) {
+            if (!(state[i] > COLDEST && state[i] < HOTTEST)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Notes when a march begins to wet the walker and when a halt begins to cool him. */

@@ -6,10 +6,12 @@ import java.util.stream.Collectors;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
 import longnight.night.NightResult;
+import longnight.night.Scenario;
 import longnight.study.Band;
 import longnight.study.Comparison;
 import longnight.study.Draws;
 import longnight.study.Factor;
+import longnight.study.LeastAnswer;
 import org.jspecify.annotations.Nullable;
 
 /** The file beside the charts with what the page has no room for: every guess with its reason, every caution in full. */
@@ -58,6 +60,23 @@ final class Notes {
             text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
             text.append("\n\n");
             guessed(text, result.guessed());
+            text.append('\n');
+        }
+        return Wording.clean(text.toString());
+    }
+
+    /** The notes to a lightest kit: the page, the cautions in full, and the guesses of its nights. */
+    static String text(LeastAnswer answer) {
+        StringBuilder text = new StringBuilder();
+        LeastPage.body(answer).forEach(line -> text.append(line).append('\n'));
+        text.append('\n');
+        cautions(text, LeastWords.cautions(answer));
+        for (Scenario night : answer.question().nights()) {
+            text.append(night.nightName())
+                    .append(" | ")
+                    .append(night.person().name())
+                    .append('\n');
+            guessed(text, night.guesses());
             text.append('\n');
         }
         return Wording.clean(text.toString());

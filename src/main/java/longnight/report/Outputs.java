@@ -18,6 +18,7 @@ import longnight.proof.Check;
 import longnight.proof.Outcome;
 import longnight.study.Band;
 import longnight.study.Comparison;
+import longnight.study.LeastAnswer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,6 +58,10 @@ public final class Outputs {
     /** Every file that a comparison's folder may hold. */
     public static final List<String> COMPARE = List.of(
             CompareChart.FILE + ".png", CompareChart.FILE + ".svg", CompareCsv.FILE, CompareJson.FILE, Notes.FILE);
+
+    /** Every file that the folder of a lightest kit may hold. */
+    public static final List<String> LEAST =
+            List.of(LeastChart.FILE + ".png", LeastChart.FILE + ".svg", LeastCsv.FILE, LeastJson.FILE, Notes.FILE);
 
     private static final String EARLIER = "earlier-";
 
@@ -159,6 +164,15 @@ public final class Outputs {
                 .picture(CompareChart.FILE, () -> CompareChart.picture(answer))
                 .file(CompareCsv.FILE, CompareCsv.text(answer))
                 .file(CompareJson.FILE, CompareJson.text(answer))
+                .notes(Notes.FILE, Notes.text(answer));
+    }
+
+    /** What belongs into the folder of a lightest kit. */
+    public static Bundle of(LeastAnswer answer) {
+        return new Bundle(LEAST)
+                .picture(LeastChart.FILE, () -> LeastChart.picture(answer))
+                .file(LeastCsv.FILE, LeastCsv.text(answer))
+                .file(LeastJson.FILE, LeastJson.text(answer))
                 .notes(Notes.FILE, Notes.text(answer));
     }
 

@@ -45,7 +45,7 @@ final class Together {
         }
     }
 
-    private static Thread worker(Runnable work) {
+    static Thread worker(Runnable work) {
         Thread thread = new Thread(work, "nights");
         thread.setDaemon(true);
         return thread;

@@ -1,0 +1,87 @@
+package longnight.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import longnight.study.LeastAnswer;
+import longnight.study.LeastAnswer.Found;
+import longnight.study.LeastAnswer.Nothing;
+import longnight.study.LeastAnswer.Without;
+import org.jspecify.annotations.Nullable;
+
+/** The lightest kit on the terminal: what it is, what it holds, what was shown. */
+public final class LeastPage {
+    private static final int NAME = 48;
+
+    private LeastPage() {}
+
+    /** The whole page, lines ended by a line feed. */
+    public static String page(LeastAnswer answer) {
+        List<String> lines = new ArrayList<>(body(answer));
+        String texts =
+                LeastWords.cautions(answer).stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        Console.wrap(Prose.text("caution.heading") + ": " + texts, 2, lines);
+        return Console.plain(String.join("\n", lines) + "\n");
+    }
+
+    /** Everything but the cautions. */
+    static List<String> body(LeastAnswer answer) {
+        List<String> lines = new ArrayList<>();
+        Console.wrap(LeastWords.headline(answer), 0, lines);
+        Console.wrap(LeastWords.about(answer), 0, lines);
+        lines.add("");
+        if (!answer.proof().found().isEmpty()) {
+            found(answer, lines);
+        }
+        @Nullable Nothing nothing = answer.nothing();
+        if (nothing != null) {
+            LeastWords.nothing(answer, nothing).forEach(line -> Console.wrap(line, 2, lines));
+        }
+        if (!answer.front().isEmpty()) {
+            lines.add(Prose.text("least.front.head"));
+            answer.front().forEach(point -> lines.add(point(point)));
+            lines.add("");
+        }
+        LeastWords.certificate(answer).forEach(line -> Console.wrap(line, 2, lines));
+        return lines;
+    }
+
+    private static void found(LeastAnswer answer, List<String> lines) {
+        Found least = answer.proof().found().get(0);
+        lines.add(row(
+                Prose.text("least.table.piece"), Prose.text("least.table.mass"), Prose.text("least.table.without")));
+        for (Without each : answer.without()) {
+            String name = Wording.clean(each.id() + ": " + each.name());
+            lines.add(row(name, Figures.whole(1e3 * each.mass()), LeastWords.without(answer, each)));
+        }
+        lines.add("");
+        Console.wrap(LeastWords.margin(answer, least), 2, lines);
+        if (!LeastWords.atRisk(least).isEmpty()) {
+            Console.wrap(LeastWords.atRisk(least), 2, lines);
+        }
+        LeastWords.nights(answer, least).forEach(night -> Console.wrap(night, 2, lines));
+        for (Found other :
+                answer.proof().found().subList(1, answer.proof().found().size())) {
+            Console.wrap(LeastWords.other(least, other), 2, lines);
+        }
+        lines.add("");
+    }
+
+    private static String row(String name, String mass, String without) {
+        String cut = name.length() <= NAME ? name : name.substring(0, NAME - 3) + "...";
+        return String.format(Locale.ROOT, "  %-" + NAME + "s %6s  %s", cut, mass, without);
+    }
+
+    private static String point(LeastAnswer.Point point) {
+        return String.format(
+                Locale.ROOT,
+                "  %8s  %s",
+                Figures.decimals(point.air(), 1),
+                Double.isNaN(point.mass())
+                        ? Double.isInfinite(point.lower())
+                                ? Prose.text("least.front.none")
+                                : Prose.text("least.front.open", LeastWords.kilograms(point.lower()))
+                        : LeastWords.kilograms(point.mass()));
+    }
+}

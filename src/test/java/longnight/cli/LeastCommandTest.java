@@ -1,0 +1,125 @@
+package longnight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The verb from files to page, chart and tables, and all that it refuses. */
+class LeastCommandTest {
+    private static final String CAUTION = "This is a tool for planning.";
+    private static final String NIGHT = "scenarios/overcast-forest.yaml";
+
+    private static final String FEW = """
+            pieces:
+              - {id: shirt, kind: base-top, mass: 150 g, fabric: polyester-knit}
+              - {id: fleece, kind: mid-top, mass: 310 g, fabric: fleece}
+              - {id: parka, kind: parka, mass: 760 g, fill: 120 g/m2, fill-type: short-staple, face: tight, hood: yes}
+              - {id: heavy-parka, kind: parka, mass: 1300 g, fill: 240 g/m2, fill-type: short-staple, face: tight, hood: yes}
+              - {id: tights, kind: base-bottom, mass: 140 g, fabric: polyester-knit}
+              - {id: overtrousers, kind: insulated-trousers, mass: 430 g, fill: 100 g/m2, fill-type: short-staple, face: tight}
+              - {id: mittens, kind: mittens, mass: 195 g, fill: 133 g/m2, face: tight}
+              - {id: boots, kind: insulated-boots, mass: 1500 g}
+            pads:
+              - {id: pad, mass: 95 g, length: 42 cm, width: 33 cm, thickness: 20 mm}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void the_lightest_kit_with_what_was_shown() throws Exception {
+        Path results = folder.resolve("results");
+        assertThat(run(NIGHT, "--wardrobe", few(), "--out", results.toString()))
+                .as(err.toString())
+                .isZero();
+        String page = out.toString().replaceAll("\\s+", " ");
+        assertThat(page)
+                .contains("Lightest kit that holds on paper", "Every lighter kit is refuted", "What was shown", "boots")
+                .contains("Caution: A planning aid")
+                .doesNotContain("NaN");
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 110);
+        JsonNode json =
+                new ObjectMapper().readTree(results.resolve("least.json").toFile());
+        assertThat(json.at("/format").asText()).isEqualTo("longnight-least/1");
+        assertThat(json.at("/proof/complete").asBoolean()).isTrue();
+        double mass = json.at("/kits/0/mass_kg").asDouble();
+        assertThat(json.at("/proof/noAdequateKitBelow_kg").asDouble()).isEqualTo(mass);
+        for (JsonNode kit : json.at("/kits")) {
+            assertThat(kit.at("/mass_kg").asDouble()).isGreaterThanOrEqualTo(mass);
+            assertThat(kit.at("/demand").asDouble()).isLessThanOrEqualTo(2);
+        }
+        assertThat(json.at("/cautions/0/text").asText()).startsWith(CAUTION);
+        assertThat(Files.readString(results.resolve("least.csv")))
+                .startsWith("mass [kg]")
+                .contains("# " + CAUTION);
+        assertThat(Files.readString(results.resolve("notes.txt"))).contains(CAUTION, "What was guessed");
+        assertThat(Files.readString(results.resolve("least.svg"))).contains("planning aid", "boots");
+        assertThat(results.resolve("least.png")).isNotEmptyFile();
+    }
+
+    @Test
+    void when_nothing_holds_it_says_by_how_much_and_what_would_help() throws Exception {
+        assertThat(run("scenarios/clear-valley.yaml", "--wardrobe", few(), "--json", "-"))
+                .as(err.toString())
+                .isZero();
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertThat(json.at("/kits")).isEmpty();
+        assertThat(json.at("/nearest/kit/demand").asDouble()).isGreaterThan(1);
+        assertThat(json.at("/nearest/warmer_K").asDouble()).isBetween(0.5, 40.0);
+        assertThat(json.at("/nearest/helpsMost").asText()).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--demand 2.5 | at most 2",
+                "--demand 0 | above 0",
+                "--colder 3 | unit",
+                "--colder -2K | 0 K to 40 K",
+                "--colder 39K | colder than -40",
+                "--threads 0 | --threads",
+                "--most-nights 3 | 1000",
+                "--person nobody.yaml | nobody.yaml"
+            })
+    void bad_input_writes_nothing(String options, String told) throws Exception {
+        Path results = folder.resolve("results");
+        String[] all = ("scenarios/clear-valley.yaml --wardrobe " + few() + " --out " + results + " " + options.strip())
+                .split(" ");
+        assertThat(run(all)).isEqualTo(2);
+        assertThat(err.toString()).contains(told.strip());
+        assertThat(out.toString()).isEmpty();
+        assertThat(results).doesNotExist();
+    }
+
+    @Test
+    void a_laboratory_or_no_wardrobe_is_refused() throws Exception {
+        assertThat(run("scenarios/laboratory.yaml", "--wardrobe", few())).isEqualTo(2);
+        assertThat(run(NIGHT)).isEqualTo(2);
+        assertThat(run(NIGHT, "--wardrobe", "none.yaml")).isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+    }
+
+    private String few() throws Exception {
+        return Files.writeString(folder.resolve("few.yaml"), FEW).toString();
+    }
+
+    private int run(String... options) {
+        String[] all = new String[options.length + 1];
+        all[0] = "least";
+        System.arraycopy(options, 0, all, 1, options.length);
+        return Main.run(Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err)), all);
+    }
+}
