@@ -26,6 +26,9 @@ public final class NightEngine {
     /** Water from outside above which the caution about wetting stands [kg]. */
     private static final double WETTING = 0.02;
 
+    /** How often a night that breaks down is run again in steps a quarter as long. */
+    private static final int MOST_TRIES = 3;
+
     private final Scenario scenario;
     private final ModelChoice choice;
     private final Surroundings surroundings;
@@ -161,8 +164,7 @@ public final class NightEngine {
         if (!scenario.limits().isEmpty()) {
             return outside();
         }
-        Runner runner = start(settings);
-        runner.run();
+        Runner runner = finished(settings, false);
         return answer(runner, settings);
     }
 
@@ -170,15 +172,13 @@ public final class NightEngine {
      * Runs the compiled scenario for its outline only, which takes less than the whole answer.
      *
      * @param times moments at which the course is wanted [s from dusk], rising
-     * @throws ArithmeticException when the steps are too long for this model and the reckoning breaks down
      * @throws IllegalStateException when the scenario lies outside the model's range
      */
     public Outline outline(NumericalSettings settings, double[] times) {
         if (!scenario.limits().isEmpty()) {
             throw new IllegalStateException("outside the model: " + scenario.limits());
         }
-        Runner runner = start(settings, true);
-        runner.run();
+        Runner runner = finished(settings, true);
         Trace trace = runner.diary.trace();
         return Outline.of(
                 trace,
@@ -187,6 +187,23 @@ public final class NightEngine {
                 settings.water() ? runner.closet.held() : Double.NaN,
                 runner.stopped,
                 times);
+    }
+
+    /** Some people and models are stiffer than the usual; should the steps be too long, the night is run again in shorter ones. */
+    private Runner finished(NumericalSettings settings, boolean brief) {
+        NumericalSettings shorter = settings;
+        for (int tries = 0; ; tries++) {
+            try {
+                Runner runner = start(shorter, brief);
+                runner.run();
+                return runner;
+            } catch (ArithmeticException tooLong) {
+                if (tries == MOST_TRIES) {
+                    throw tooLong;
+                }
+                shorter = shorter.divided(4);
+            }
+        }
     }
 
     /** A runner before the first phase; for tests that look inside. */

@@ -85,25 +85,13 @@ public record Band(
         Scenario scenario = nominal.scenario();
         Outline fine = Outline.of(nominal, times);
         Outline coarse = NightEngine.compile(scenario, ModelChoice.nominal()).outline(settings, times);
-        List<Outline> run = draws.ask(model -> outline(NightEngine.compile(scenario, model), settings, times), threads);
+        List<Outline> run =
+                draws.ask(model -> NightEngine.compile(scenario, model).outline(settings, times), threads);
 
         double warmth = warmth(nominal);
         return IntStream.range(0, run.size())
                 .mapToObj(i -> run.get(i).moved(coarse, fine).losing(draws.skinMisfit(i) / warmth))
                 .toList();
-    }
-
-    /** Some models are stiffer than the usual one; should the steps be too long for one, it is run in shorter ones. */
-    private static Outline outline(NightEngine night, NumericalSettings settings, double[] times) {
-        NumericalSettings shorter = settings;
-        for (int tries = 0; tries < 3; tries++) {
-            try {
-                return night.outline(shorter, times);
-            } catch (ArithmeticException tooLong) {
-                shorter = shorter.divided(4);
-            }
-        }
-        return night.outline(shorter, times);
     }
 
     /** How much warmer the skin is than the air, mean of the rows, at least {@link #LEAST_WARMTH} [K]. */

@@ -157,6 +157,9 @@ class MonotoneNightsTest {
     private static void compare(String what, Point p, NightResult easy, NightResult hard, List<String> broken) {
         double a = bill(easy);
         double b = bill(hard);
+        if (Double.isNaN(a) || Double.isNaN(b)) {
+            broken.add(what + ": no figures at " + p);
+        }
         if (b < a - RELATIVE * Math.abs(a) - 1) {
             broken.add(what + ": shortfall " + a + " -> " + b + " at " + p);
         }
