@@ -46,7 +46,8 @@ final class ProofCommand implements Callable<Integer> {
         int working = threads.count(spec.commandLine());
         to.require(FOLDER, Outputs.PROOF);
         List<Experiment> experiments = folder == null ? ExperimentReader.shipped() : ExperimentReader.folder(folder);
-        List<Outcome> outcomes = ProofRun.of(experiments, ModelChoice.nominal(), working);
+        List<Experiment> able = experiments.stream().filter(Experiment::runs).toList();
+        List<Outcome> outcomes = ProofRun.of(able, ModelChoice.nominal(), working);
         String page = ProofPage.page(outcomes, folder == null);
         to.write(spec.commandLine(), Outputs.of(outcomes, page), page, () -> ProofJson.text(outcomes), () -> "");
         Outcome.Score score = Outcome.score(outcomes);

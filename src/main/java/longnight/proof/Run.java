@@ -53,6 +53,11 @@ final class Run {
         return cover;
     }
 
+    /** Clothing with its still film, as dry or wet as it is at the start [m2 K/W]. */
+    double clothing() {
+        return exposure.clothing();
+    }
+
     double basal() {
         return exposure.body().basalHeat();
     }

@@ -49,6 +49,9 @@ final class Runs {
         if (wear instanceof Case.Parts parts) {
             return run(of, new Outfit.Given(parts.resistance(), PERMEABILITY), false, Double.NaN);
         }
+        if (wear instanceof Case.Garments garments) {
+            return run(of, garments.kit(), false, Double.NaN);
+        }
         if (wear instanceof Case.Total total) {
             return under(of, total.resistance());
         }
@@ -70,7 +73,7 @@ final class Runs {
     }
 
     private Run searched(Case of, Case.Cover cover) {
-        double wanted = cover.reading().at(get(cover.than()), cover.minute(), 0) - cover.less();
+        double wanted = cover.reading().at(get(cover.than()), cover.thanMinute(), 0) - cover.less();
         double low = THINNEST;
         double high = THICKEST;
         for (int i = 0; i < HALVINGS; i++) {
