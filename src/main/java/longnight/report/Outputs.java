@@ -15,6 +15,7 @@ import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
+import longnight.proof.Proof;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -122,7 +123,8 @@ public final class Outputs {
     }
 
     /** What belongs into a proof's folder. */
-    public static Bundle of(List<Outcome> outcomes, String page) {
+    public static Bundle of(Proof proof, String page) {
+        List<Outcome> outcomes = proof.outcomes();
         Bundle bundle = new Bundle(PROOF);
         Map<Check.Pool, String> names = Map.of(
                 Check.Pool.CORE,
@@ -137,7 +139,7 @@ public final class Outputs {
             }
         }
         return bundle.picture(ProofCharts.PARITY, () -> ProofCharts.parity(outcomes))
-                .file(ProofJson.FILE, ProofJson.text(outcomes))
+                .file(ProofJson.FILE, ProofJson.text(proof))
                 .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
     }
 

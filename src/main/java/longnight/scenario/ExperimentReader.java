@@ -272,6 +272,10 @@ public final class ExperimentReader {
                                     : "\"" + told.get(1) + "\" beside \"" + told.get(0) + "\"",
                             "write one of " + String.join(", ", CLOTHES));
         }
+        if (run.has("soaked") && !told.get(0).equals("kit")) {
+            throw run.keyAt("soaked")
+                    .fault("\"soaked\" without \"kit\"", "only real garments hold water; leave it out");
+        }
         return switch (told.get(0)) {
             case "nude" -> new Case.Parts(Map.of());
             case "intrinsic" -> new Case.Parts(everywhere(by.quantity("intrinsic")));
