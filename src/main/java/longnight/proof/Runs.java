@@ -84,7 +84,9 @@ final class Runs {
                 high = clo;
             }
         }
-        return under(of, low * WholeBody.CLO);
+        Run run = under(of, low * WholeBody.CLO);
+        // no cover within the limits does what is asked: then nothing of the run may be told
+        return low > THINNEST && high < THICKEST ? run : run.withoutFigures();
     }
 
     /** The resistance without film that makes a total [m2 K/W]. */

@@ -35,6 +35,10 @@ public final class ExperimentReader {
     private static final Pattern NUMBER = Pattern.compile("([-+]?[0-9]+(?:\\.[0-9]+)?)\\s*(.*)");
     private static final Pattern RANGE = Pattern.compile("([-+]?[0-9.]+)\\s*to\\s*([-+]?[0-9].*)");
     private static final double MINUTE = 60;
+
+    /** Lightest person that a variant may make [kg]. */
+    private static final int LEAST_MASS = 20;
+
     private static final List<String> PARTS = List.of("assumed", "people", "runs", "checks");
     private static final Experiment.Assumed NOTHING = new Experiment.Assumed(0, 0, List.of(), List.of(), "");
 
@@ -118,8 +122,16 @@ public final class ExperimentReader {
                         .fault("an experiment without \"" + key + "\"", "write it, or why the engine \"cannot\"");
             }
         }
+        double moved = section.section("assumed").quantityOr("mass", 0);
         for (Section person : section.sections("people")) {
             requireNew(person, people);
+            if (person.quantity("mass") - moved < LEAST_MASS) {
+                throw person.at("mass")
+                        .fault(
+                                "\"mass\" is \"" + person.text("mass") + "\" and may be off by "
+                                        + section.section("assumed").text("mass"),
+                                "at least " + LEAST_MASS + " kg must be left");
+            }
             people.put(person.text("id"), person(person));
         }
         for (Section run : section.sections("runs")) {
@@ -158,12 +170,12 @@ public final class ExperimentReader {
         return new Experiment.Assumed(
                 section.quantityOr("mass", 0),
                 100 * section.quantityOr("body-fat", 0),
-                quantities(section, "wind", Dimension.SPEED),
-                quantities(section, "warm-core", Dimension.TEMPERATURE_DIFFERENCE),
+                quantities(section, "wind", Dimension.SPEED, 30),
+                quantities(section, "warm-core", Dimension.TEMPERATURE_DIFFERENCE, 1),
                 section.textOr("note", ""));
     }
 
-    private static List<Double> quantities(Section section, String key, Dimension dimension) {
+    private static List<Double> quantities(Section section, String key, Dimension dimension, int most) {
         if (!section.has(key)) {
             return List.of();
         }
@@ -171,8 +183,11 @@ public final class ExperimentReader {
         for (Value.Text text : section.names(key)) {
             try {
                 double value = Quantities.parse(text.text(), dimension);
-                if (!(value >= 0 && value <= 30)) {
-                    throw text.place().fault("\"" + text.text() + "\"", "allowed is from 0 to 30 in that unit");
+                if (!(value >= 0 && value <= most)) {
+                    throw text.place()
+                            .fault(
+                                    "\"" + text.text() + "\" in \"" + key + "\"",
+                                    "allowed is from 0 to " + most + " " + dimension.engineUnit());
                 }
                 values.add(value);
             } catch (QuantityFault fault) {

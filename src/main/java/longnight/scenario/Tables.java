@@ -385,7 +385,12 @@ final class Tables {
                     "0 clo",
                     "10 clo",
                     "insulation without the air film, spread evenly"),
-            quantity("total", Dimension.THERMAL_RESISTANCE, "0.1 clo", "10 clo", "insulation with the standard's film"),
+            quantity(
+                    "total",
+                    Dimension.THERMAL_RESISTANCE,
+                    "0.6 clo",
+                    "10 clo",
+                    "insulation with the standard's film, which alone is 0.55 clo"),
             parts("parts", Zone.class, Dimension.THERMAL_RESISTANCE, "0 clo", "20 clo", "insulation by part, no film"),
             section("cover", COVER, "a total insulation that the source does not give"),
             section("kit", KIT, "real garments out of a wardrobe file"),

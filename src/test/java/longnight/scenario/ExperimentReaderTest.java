@@ -23,7 +23,7 @@ class ExperimentReaderTest {
             source: "invented for a test"
             title: a man sits in two rooms
             assumed:
-              mass: 5 kg
+              mass: 12 kg
               wind: [0.2 m/s]
               warm-core: [0.2 K]
             people:
@@ -106,7 +106,9 @@ class ExperimentReaderTest {
                     humidity: 50 % | ground: turf | 16:5 | without "kit"
                     humidity: 50 % | ground-temperature: 5 °C | 16:5 | without "ground"
                     intrinsic: 0.5 clo | kit: {name: k, wardrobe: none.yaml, worn: [a], pads: []} | 13:30 | none.yaml
-                    intrinsic: 0.5 clo | total: 0.05 clo | 13:12 | 0.1 clo
+                    intrinsic: 0.5 clo | total: 0.05 clo | 13:12 | 0.6 clo
+                    mass: 75 kg | mass: 30 kg | 9:63 | must be left
+                    warm-core: [0.2 K] | warm-core: [1.2 K] | 7:15 | from 0 to 1 K
                     pool: skin | second: 31 | 34:13 | write a number in °C
                     """)
     @DisplayName("a broken file is refused with the place and what is wanted")
