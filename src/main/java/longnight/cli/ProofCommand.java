@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import longnight.night.ModelChoice;
 import longnight.proof.Experiment;
-import longnight.proof.Outcome;
+import longnight.proof.Proof;
 import longnight.report.Outputs;
 import longnight.report.ProofJson;
 import longnight.report.ProofPage;
 import longnight.scenario.ExperimentReader;
+import longnight.scenario.StandardReader;
 import longnight.study.ProofRun;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -46,10 +47,15 @@ final class ProofCommand implements Callable<Integer> {
         int working = threads.count(spec.commandLine());
         to.require(FOLDER, Outputs.PROOF);
         List<Experiment> experiments = folder == null ? ExperimentReader.shipped() : ExperimentReader.folder(folder);
-        List<Outcome> outcomes = ProofRun.of(experiments, ModelChoice.nominal(), working);
-        String page = ProofPage.page(outcomes, folder == null);
-        to.write(spec.commandLine(), Outputs.of(outcomes, page), page, () -> ProofJson.text(outcomes), () -> "");
-        Outcome.Score score = Outcome.score(outcomes);
-        return score.gatesAny() < score.gates() ? ExitCode.FAILED : ExitCode.FINE;
+        Proof proof = ProofRun.of(
+                experiments,
+                folder == null,
+                StandardReader.shipped(),
+                StandardReader.night(),
+                ModelChoice.nominal(),
+                working);
+        String page = ProofPage.page(proof);
+        to.write(spec.commandLine(), Outputs.of(proof, page), page, () -> ProofJson.text(proof), () -> "");
+        return proof.missesForGood() ? ExitCode.FAILED : ExitCode.FINE;
     }
 }

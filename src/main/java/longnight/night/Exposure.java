@@ -2,11 +2,13 @@ package longnight.night;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import longnight.body.Body;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
+import longnight.clothing.PatchStack;
 import longnight.clothing.Stacks;
 import longnight.clothing.law.WholeBody;
 import longnight.figure.BodySegment;
@@ -14,14 +16,17 @@ import longnight.figure.Posture;
 import longnight.outdoors.Surroundings;
 
 /**
- * One dry exposure, minute by minute: the engine's own network and working step, 30 s steps, surface exchange taken afresh
- * every minute. For holding the engine against measured people. Index 0 of every series is the start; powers are means over
+ * One exposure, minute by minute: the engine's own network and working step, 30 s steps, surface exchange and water taken
+ * afresh every minute and more often while sweat runs. For holding the engine against measured people. Index 0 of every series is the start; powers are means over
  * the minute that ends there.
  */
 public final class Exposure {
 
     /** Radiant part of the standard's film [W/(m2 K)]: customary, no source. */
     private static final double RADIATION = 4.5;
+
+    private static final double MINUTE = 60;
+    private static final double STEP = 30;
 
     /** What is known of every minute. */
     public enum Series {
@@ -50,7 +55,11 @@ public final class Exposure {
         /** Heat in the body, from an arbitrary level [J]. */
         STORED,
         /** Share asleep [1]. */
-        ASLEEP
+        ASLEEP,
+        /** By air, radiation and ground, breath and vapour left out [W]. */
+        DRY_LOST,
+        /** Air [degC]. */
+        AIR
     }
 
     /**
@@ -65,6 +74,7 @@ public final class Exposure {
      *     NaN for one awake, the rhythm stopped
      * @param imposedHeat  heat production held [W/m2]; NaN for the person's own
      * @param warmCore     core and blood at the start above the set level [K], 0 to 1
+     * @param soaked      share of what the cloth can hold that is in it at the start [1], 0 to 1; real garments only
      * @param surroundings where; the exposure lasts as long as they do
      */
     public record Setup(
@@ -75,13 +85,15 @@ public final class Exposure {
             double bedtime,
             double imposedHeat,
             double warmCore,
+            double soaked,
             Surroundings surroundings) {}
 
     private final Network net;
     private final double[] state;
+    private final double clothing;
     private final Map<Series, double[]> series = new EnumMap<>(Series.class);
 
-    private Exposure(Network net, double warmCore) {
+    private Exposure(Network net, double warmCore, double soaked) {
         this.net = net;
         int minutes = (int) Math.round(net.plan.duration() / 60);
         for (Series each : Series.values()) {
@@ -94,6 +106,9 @@ public final class Exposure {
             }
         }
         state[Body.BLOOD] += warmCore;
+        soak(soaked);
+        net.relinearise(0, state);
+        clothing = net.calmTotal();
         run(minutes);
     }
 
@@ -108,17 +123,24 @@ public final class Exposure {
                 night,
                 night,
                 setup.imposedHeat);
+        boolean real = setup.outfit instanceof Outfit.Kit;
+        List<PatchStack> stacks = Stacks.compile(
+                setup.outfit,
+                setup.posture,
+                body.segmentAreas(),
+                choice.clothing(),
+                setup.surroundings.ground() != null);
         Network net = new Network(
                 body,
-                Stacks.compile(setup.outfit, setup.posture, body.segmentAreas(), choice.clothing()),
+                stacks,
                 setup.surroundings,
                 plan,
                 plan.firstOfNight(),
-                0,
+                real ? Iso11079.basicFromTotal(Stacks.staticTotal(stacks)) : 0,
                 choice.clothing(),
-                false,
+                real,
                 setup.standardFilm ? standardFilms() : null);
-        return new Exposure(net, setup.warmCore);
+        return new Exposure(net, setup.warmCore, setup.soaked);
     }
 
     private static Network.Films standardFilms() {
@@ -133,21 +155,50 @@ public final class Exposure {
         WorkingStep step = new WorkingStep(net);
         double[] made = of(Series.HEAT_MADE);
         double[] lost = of(Series.HEAT_LOST);
+        double[] dry = of(Series.DRY_LOST);
         double[] stored = of(Series.STORED);
         note(0);
         for (int m = 1; m <= minutes; m++) {
-            double from = 60.0 * (m - 1);
-            net.relinearise(from + 30, state);
-            step.prepare(30);
-            step.clear();
-            step.advance(from, 30, state);
-            step.advance(from + 30, 30, state);
+            Network.Books books = new Network.Books();
+            minute(MINUTE * (m - 1), step, books);
             note(m);
-            made[m] = step.made / 60;
-            lost[m] = made[m] - (stored[m] - stored[m - 1]) / 60;
+            made[m] = books.made / MINUTE;
+            lost[m] = made[m] - (stored[m] - stored[m - 1]) / MINUTE;
+            dry[m] = (books.way[Way.AIR.ordinal()]
+                            + books.way[Way.RADIATION.ordinal()]
+                            + books.way[Way.GROUND.ordinal()])
+                    / MINUTE;
         }
-        made[0] = made[1];
-        lost[0] = lost[1];
+        for (double[] power : new double[][] {made, lost, dry}) {
+            power[0] = power[1];
+        }
+    }
+
+    private void soak(double share) {
+        for (int p = 0; share > 0 && p < net.patches; p++) {
+            for (int k = 0; k < net.chains[p].elements; k++) {
+                net.water.liquid[net.node(p, k)] += share * net.stacks[p].area() * net.chains[p].hold[k];
+            }
+        }
+    }
+
+    /** One minute, in shorter looks while sweat or other water runs fast, as the night's runner does. */
+    private void minute(double from, WorkingStep step, Network.Books books) {
+        double longest = Math.min(MINUTE, net.longestLook(from, from + MINUTE, state, MINUTE));
+        int looks = (int) Math.ceil(MINUTE / longest - 1e-6);
+        double length = MINUTE / looks;
+        int steps = (int) Math.ceil(length / STEP - 1e-6);
+        for (int look = 0; look < looks; look++) {
+            double begin = from + look * length;
+            net.relinearise(begin + 0.5 * length, state);
+            net.moveWater(begin, length, state);
+            step.prepare(length / steps);
+            step.clear();
+            for (int i = 0; i < steps; i++) {
+                step.advance(begin + i * length / steps, length / steps, state);
+            }
+            net.book(length, step.integral, step.made, books);
+        }
     }
 
     private void note(int m) {
@@ -178,6 +229,7 @@ public final class Exposure {
         put(Series.BLOOD, m, state[Body.BLOOD]);
         put(Series.CORE, m, body.coreMean(state));
         put(Series.ASLEEP, m, state[net.sleep]);
+        put(Series.AIR, m, net.around.airCelsius);
         double stored = 0;
         for (int i = 0; i < Body.NODES; i++) {
             stored += capacity[i] * state[i];
@@ -204,9 +256,18 @@ public final class Exposure {
         return of(Series.RECTAL).length - 1;
     }
 
+    /** Clothing with its still film at the start, as dry or wet as it then is, contact left out [m2 K/W]. */
+    public double clothing() {
+        return clothing;
+    }
+
     /** Who was exposed, as the model makes him. */
     public Body body() {
         return net.body;
+    }
+
+    Network network() {
+        return net;
     }
 
     /** A copy of the state at the end; for tests. */

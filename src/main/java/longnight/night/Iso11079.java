@@ -139,6 +139,38 @@ public final class Iso11079 {
         return new Balance(skin, evaporation, respiration, factor, layer, surface, dry, storage);
     }
 
+    /**
+     * Air and walls at which a given resultant insulation leaves a given storage [degC], between -110 and 60.
+     *
+     * @param heat       heat made [W/m2]
+     * @param speed      air speed [m/s]
+     * @param walk       walking speed [m/s]
+     * @param humidity   [1]
+     * @param insulation resultant [m2 K/W]
+     * @param storage    [W/m2], negative where the body cools
+     */
+    public static double air(
+            Criterion criterion,
+            double heat,
+            double speed,
+            double walk,
+            double humidity,
+            double insulation,
+            double storage) {
+        double low = -110;
+        double high = 60;
+        for (int step = 0; step < 60; step++) {
+            double air = 0.5 * (low + high);
+            Conditions at = new Conditions(heat, air, air, speed, walk, humidity);
+            if (balance(criterion, at, insulation).storage() < storage) {
+                low = air;
+            } else {
+                high = air;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+
     /** Temperature at which as much heat leaves the surface as reaches it. */
     private static double surface(double skin, Conditions at, double insulation, double factor, double layer) {
         double low = Math.min(at.air(), at.radiant()) - 1;

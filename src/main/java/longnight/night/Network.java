@@ -396,6 +396,27 @@ final class Network {
         return kind != null && kind.isThin();
     }
 
+    /**
+     * Resistance from skin to still air with the cloth as wet as it was last looked at, uniform skin, contact left out
+     * [m2 K/W].
+     */
+    double calmTotal() {
+        double area = 0;
+        double conductance = 0;
+        for (int p = 0; p < patches; p++) {
+            if (stacks[p].contact()) {
+                continue;
+            }
+            double resistance = STATIC_FILM / stacks[p].areaGrowth();
+            for (int k = 0; k < chains[p].elements; k++) {
+                resistance += gapNow[node(p, k)] + ownNow[node(p, k)];
+            }
+            area += stacks[p].area();
+            conductance += stacks[p].area() / resistance;
+        }
+        return area / conductance;
+    }
+
     /** Links between the middles of the elements of a patch. */
     private void link(int p, double ratio) {
         double area = stacks[p].area();

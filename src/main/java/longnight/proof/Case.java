@@ -26,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param wind        air speed at the body [m/s]
  * @param humidity    relative humidity [1]
  * @param naturalWind true for the turbulence of wind outdoors, false for a chamber's
+ * @param ground      what a person in real garments sits or lies on; null for a mesh couch
+ * @param groundCelsius temperature of that ground [degC]; NaN for the air's
  * @param steps       what the air is set to, one after the other
  */
 public record Case(
@@ -37,6 +39,8 @@ public record Case(
         double wind,
         double humidity,
         boolean naturalWind,
+        @Nullable Ground ground,
+        double groundCelsius,
         List<Step> steps) {
 
     private static final double SEA_LEVEL = 101325; // Pa, standard atmosphere (ISO 2533:1975)
@@ -68,14 +72,23 @@ public record Case(
     public record Total(double resistance) implements Wear {}
 
     /**
+     * Real garments.
+     *
+     * @param kit    pieces and pads
+     * @param soaked share of what the cloth can hold that is in it at the start [1], 0 to 1
+     */
+    public record Garments(Outfit.Kit kit, double soaked) implements Wear {}
+
+    /**
      * A total that the source does not give: the one with which a reading ends where another run's does, and a little below.
      *
      * @param reading of which it is known how far it fell
      * @param less    how far below the other run's [its unit]
      * @param than    id of the other run
      * @param minute  when
+     * @param thanMinute when of the other run
      */
-    public record Cover(Reading reading, double less, String than, int minute) implements Wear {}
+    public record Cover(Reading reading, double less, String than, int minute, int thanMinute) implements Wear {}
 
     /**
      * A stretch of constant air.
@@ -120,6 +133,7 @@ public record Case(
                 bedtime,
                 imposedHeat,
                 variant.warm(),
+                wear instanceof Garments garments ? garments.soaked : 0,
                 surroundings(Double.isNaN(variant.wind()) ? wind : variant.wind()));
     }
 
@@ -130,15 +144,19 @@ public record Case(
             settings.add(new Chamber.Setting(time, step.air, step.radiant, speed, humidity));
             time += 60.0 * step.minutes;
         }
-        Chamber chamber = Chamber.stepwise(settings, time, SEA_LEVEL, null);
-        return naturalWind ? new Gusty(chamber) : chamber;
+        Chamber chamber = Chamber.stepwise(settings, time, SEA_LEVEL, ground);
+        return naturalWind || !Double.isNaN(groundCelsius) ? new Place(chamber, naturalWind, groundCelsius) : chamber;
     }
 
-    /** The same air with the turbulence of natural wind. */
-    private record Gusty(Chamber chamber) implements Surroundings {
+    /** The same air with the turbulence of natural wind, or with a ground of a temperature of its own. */
+    private record Place(Chamber chamber, boolean natural, double groundCelsius) implements Surroundings {
         @Override
         public void at(double time, OutdoorState out) {
             chamber.at(time, out);
+            if (!Double.isNaN(groundCelsius)) {
+                out.groundDeepCelsius = groundCelsius;
+                out.groundSurfaceCelsius = groundCelsius;
+            }
         }
 
         @Override
@@ -163,12 +181,12 @@ public record Case(
 
         @Override
         public double turbulence() {
-            return OutdoorParameter.TURBULENCE.nominal();
+            return natural ? OutdoorParameter.TURBULENCE.nominal() : chamber.turbulence();
         }
 
         @Override
         public @Nullable Ground ground() {
-            return null;
+            return chamber.ground();
         }
     }
 }

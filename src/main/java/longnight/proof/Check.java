@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  * @param goal     outside: counts against the score
  * @param pool     which pooled error it enters
  * @param basis    why these bands, and how the figure was obtained
+ * @param second   what a second, independent calculation of the same equations gave; NaN for nothing
+ * @param secondRange its range over the same kind of variants
+ * @param missed   why a band is missed, as far as we know; empty for nothing
  */
 public record Check(
         String name,
@@ -44,7 +47,10 @@ public record Check(
         Band gate,
         Band goal,
         Pool pool,
-        String basis) {
+        String basis,
+        double second,
+        Band secondRange,
+        String missed) {
 
     /** The end of a run. */
     public static final int END = -1;
@@ -75,7 +81,17 @@ public record Check(
                 gateBand,
                 goalBand,
                 pool,
-                basis);
+                basis,
+                second,
+                secondRange,
+                missed);
+    }
+
+    /** The same with what a second calculation gave. */
+    public Check beside(double value, Band range) {
+        return new Check(
+                name, reading, how, of, less, over, overHow, minute, since, mean, against, level, measured, spread,
+                gate, goal, pool, basis, value, range, missed);
     }
 
     /** How readings of several runs become one figure. */
@@ -96,6 +112,8 @@ public record Check(
     public enum Pool {
         CORE,
         SKIN,
+        /** Mean skin with the heat held that the source says was made: the shell alone. */
+        SKIN_HELD,
         HEAT,
         NONE
     }

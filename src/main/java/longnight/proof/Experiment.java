@@ -13,6 +13,7 @@ import longnight.night.ModelChoice;
  * @param source  authors, year and where its figures were read
  * @param title   what was done, shown to people
  * @param note    what to know about it; empty for nothing
+ * @param cannot  why the engine cannot express it, in which case it has no runs and checks; else empty
  * @param assumed what the source does not say and how far it is moved
  * @param cases   what was done to whom, by id
  * @param checks  what was measured and what is held against it
@@ -22,6 +23,7 @@ public record Experiment(
         String source,
         String title,
         String note,
+        String cannot,
         Assumed assumed,
         Map<String, Case> cases,
         List<Check> checks) {
@@ -38,8 +40,9 @@ public record Experiment(
      * @param fat   body fat, up and down [percent of the body's mass]
      * @param winds air speeds beside the one of each case [m/s]
      * @param warm  starts above the set level beside the one at it [K]
+     * @param words what is assumed, for people; may be empty
      */
-    public record Assumed(double mass, double fat, List<Double> winds, List<Double> warm) {
+    public record Assumed(double mass, double fat, List<Double> winds, List<Double> warm, String words) {
         public Assumed {
             winds = List.copyOf(winds);
             warm = List.copyOf(warm);
@@ -57,6 +60,11 @@ public record Experiment(
     public record Variant(double mass, double fat, double wind, double warm) {
         /** As the file says. */
         public static final Variant NOMINAL = new Variant(0, 0, Double.NaN, 0);
+    }
+
+    /** Whether the engine can express it. */
+    public boolean runs() {
+        return cannot.isEmpty();
     }
 
     /** All combinations of what is assumed, the nominal one first. */

@@ -71,7 +71,7 @@ public record Outcome(Experiment experiment, List<Row> rows) {
      * @param gatesAny    met by some variant
      * @param goals       share of goals met by the nominal set-up, each experiment counting once
      * @param goalsAny    the same by some variant
-     * @param pools       errors by what is pooled
+     * @param pools       errors by what is pooled; mean skin with held heat takes the other skins in where none was held
      */
     public record Score(
             int gates, int gatesMet, int gatesAny, double goals, double goalsAny, Map<Check.Pool, Pooled> pools) {}
@@ -98,6 +98,7 @@ public record Outcome(Experiment experiment, List<Row> rows) {
             int of = 0;
             int here = 0;
             int some = 0;
+            boolean held = outcome.rows.stream().anyMatch(row -> row.check.pool() == Check.Pool.SKIN_HELD);
             for (Row row : outcome.rows) {
                 if (row.check.gate().exists()) {
                     gates++;
@@ -109,7 +110,10 @@ public record Outcome(Experiment experiment, List<Row> rows) {
                     here += row.meetsGoal() ? 1 : 0;
                     some += row.anyGoal ? 1 : 0;
                 }
-                pool(row, sums);
+                pool(row, row.check.pool(), sums);
+                if (row.check.pool() == Check.Pool.SKIN && !held) {
+                    pool(row, Check.Pool.SKIN_HELD, sums);
+                }
             }
             if (of > 0) {
                 scored++;
@@ -123,14 +127,14 @@ public record Outcome(Experiment experiment, List<Row> rows) {
         return new Score(gates, met, any, goals / scored, goalsAny / scored, pools);
     }
 
-    private static void pool(Row row, Map<Check.Pool, double[]> sums) {
+    private static void pool(Row row, Check.Pool pool, Map<Check.Pool, double[]> sums) {
         Check check = row.check;
-        if (check.pool() == Check.Pool.NONE || Double.isNaN(check.measured())) {
+        if (pool == Check.Pool.NONE || Double.isNaN(check.measured())) {
             return;
         }
         double error = row.nominal - check.measured();
-        error = check.pool() == Check.Pool.HEAT ? error / check.measured() : error;
-        double[] sum = sums.computeIfAbsent(check.pool(), pool -> new double[3]);
+        error = pool == Check.Pool.HEAT ? error / check.measured() : error;
+        double[] sum = sums.computeIfAbsent(pool, key -> new double[3]);
         sum[0]++;
         sum[1] += error;
         sum[2] += error * error;

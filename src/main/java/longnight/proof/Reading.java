@@ -1,5 +1,6 @@
 package longnight.proof;
 
+import longnight.clothing.law.WholeBody;
 import longnight.night.Exposure.Series;
 
 /** What can be read off a run: at a minute, or as a mean over some. Minutes count from the end of the lead-in. */
@@ -38,8 +39,12 @@ public enum Reading {
     SLOPE_TIMES_ROOT_FAT("W/m2K"),
     /** Heat lost per area over rectal less mean skin. */
     CONDUCTANCE("W/m2K"),
+    /** Mean skin less air over the heat that leaves dry: clothing, film and ground as the body finds them. */
+    INSULATION("clo"),
     /** Body fat. */
     BODY_FAT("percent"),
+    /** Clothing with its still film, as dry or wet as it is at the start, contact left out. */
+    CLOTHING("clo"),
     /** Total insulation of a cover that was searched for. */
     COVER("clo"),
     /** First minute at which heat made over rest passes the level. */
@@ -97,6 +102,11 @@ public enum Reading {
                 run.value(Series.HEAT_LOST, minute)
                         / run.area()
                         / (run.value(Series.RECTAL, minute) - run.value(Series.MEAN_SKIN, minute));
+            case INSULATION ->
+                (run.value(Series.MEAN_SKIN, minute) - run.value(Series.AIR, minute))
+                        * run.area()
+                        / run.value(Series.DRY_LOST, minute)
+                        / WholeBody.CLO;
             default -> throw new IllegalStateException(this + " is of a whole run");
         };
     }
@@ -104,6 +114,7 @@ public enum Reading {
     double ofWhole(Run run, double level) {
         return switch (this) {
             case BODY_FAT -> run.fat();
+            case CLOTHING -> run.clothing() / WholeBody.CLO;
             case COVER -> run.cover();
             case MINUTES_TO_LEVEL -> run.exceeds(Series.HEAT_MADE, level * run.rest());
             case HOUR_OF_LOWEST_RECTAL -> run.lowest(Series.RECTAL) / 60.0;

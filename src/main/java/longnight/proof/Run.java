@@ -10,6 +10,7 @@ final class Run {
     private final double mass;
     private final double fat;
     private final double cover;
+    private boolean silent;
 
     Run(Exposure exposure, int lead, double mass, double fat, double cover) {
         this.exposure = exposure;
@@ -19,13 +20,20 @@ final class Run {
         this.cover = cover;
     }
 
+    /** The same, every figure of a minute and the cover itself not a number. */
+    Run withoutFigures() {
+        Run run = new Run(exposure, lead, mass, fat, Double.NaN);
+        run.silent = true;
+        return run;
+    }
+
     double value(Series series, int minute) {
         double[] values = exposure.of(series);
         int at = lead + minute;
         if (at < 0 || at >= values.length) {
             throw new IllegalArgumentException("minute " + minute + " of a run of " + minutes() + " min");
         }
-        return values[at];
+        return silent ? Double.NaN : values[at];
     }
 
     double change(Series series, int since, int minute) {
@@ -51,6 +59,11 @@ final class Run {
 
     double cover() {
         return cover;
+    }
+
+    /** Clothing with its still film, as dry or wet as it is at the start [m2 K/W]. */
+    double clothing() {
+        return exposure.clothing();
     }
 
     double basal() {

@@ -49,6 +49,9 @@ final class Runs {
         if (wear instanceof Case.Parts parts) {
             return run(of, new Outfit.Given(parts.resistance(), PERMEABILITY), false, Double.NaN);
         }
+        if (wear instanceof Case.Garments garments) {
+            return run(of, garments.kit(), false, Double.NaN);
+        }
         if (wear instanceof Case.Total total) {
             return under(of, total.resistance());
         }
@@ -70,7 +73,7 @@ final class Runs {
     }
 
     private Run searched(Case of, Case.Cover cover) {
-        double wanted = cover.reading().at(get(cover.than()), cover.minute(), 0) - cover.less();
+        double wanted = cover.reading().at(get(cover.than()), cover.thanMinute(), 0) - cover.less();
         double low = THINNEST;
         double high = THICKEST;
         for (int i = 0; i < HALVINGS; i++) {
@@ -81,7 +84,9 @@ final class Runs {
                 high = clo;
             }
         }
-        return under(of, low * WholeBody.CLO);
+        Run run = under(of, low * WholeBody.CLO);
+        // no cover within the limits does what is asked: then nothing of the run may be told
+        return low > THINNEST && high < THICKEST ? run : run.withoutFigures();
     }
 
     /** The resistance without film that makes a total [m2 K/W]. */

@@ -16,6 +16,7 @@ import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
+import longnight.proof.Proof;
 import longnight.study.Band;
 import longnight.study.Comparison;
 import longnight.study.LeastAnswer;
@@ -139,7 +140,8 @@ public final class Outputs {
     }
 
     /** What belongs into a proof's folder. */
-    public static Bundle of(List<Outcome> outcomes, String page) {
+    public static Bundle of(Proof proof, String page) {
+        List<Outcome> outcomes = proof.outcomes();
         Bundle bundle = new Bundle(PROOF);
         Map<Check.Pool, String> names = Map.of(
                 Check.Pool.CORE,
@@ -154,7 +156,7 @@ public final class Outputs {
             }
         }
         return bundle.picture(ProofCharts.PARITY, () -> ProofCharts.parity(outcomes))
-                .file(ProofJson.FILE, ProofJson.text(outcomes))
+                .file(ProofJson.FILE, ProofJson.text(proof))
                 .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
     }
 

@@ -6,7 +6,11 @@ import java.util.List;
 import longnight.night.Caution;
 import longnight.proof.Band;
 import longnight.proof.Check;
+import longnight.proof.Experiment;
 import longnight.proof.Outcome;
+import longnight.proof.Proof;
+import longnight.proof.SelfCheck;
+import longnight.proof.StandardTable;
 
 /** Experiments and what came of them as JSON, format {@value #FORMAT}. */
 public final class ProofJson {
@@ -18,7 +22,8 @@ public final class ProofJson {
     private ProofJson() {}
 
     /** The document, ended by a line feed. */
-    public static String text(List<Outcome> outcomes) {
+    public static String text(Proof proof) {
+        List<Outcome> outcomes = proof.outcomes();
         return JsonText.of(json -> {
             json.writeStartObject();
             json.writeStringField("format", FORMAT);
@@ -37,9 +42,44 @@ public final class ProofJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            json.writeArrayFieldStart("cannot");
+            for (Experiment experiment : proof.cannot()) {
+                json.writeStartObject();
+                json.writeStringField("id", experiment.id());
+                json.writeStringField("source", experiment.source());
+                json.writeStringField("reason", experiment.cannot());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("tables");
+            for (StandardTable table : proof.tables()) {
+                table(json, table);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("arithmetic");
+            for (SelfCheck check : proof.checks()) {
+                json.writeStartObject();
+                json.writeStringField("what", JsonText.word(check.what()));
+                JsonText.number(json, "value", check.value());
+                JsonText.number(json, "limit", check.limit());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
             JsonText.cautions(json, Prose.text("caution.heading"), List.of(Caution.PLANNING_AID));
             json.writeEndObject();
         });
+    }
+
+    private static void table(JsonGenerator json, StandardTable table) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("table", JsonText.word(table.kind()));
+        json.writeNumberField("rows", table.rows().size());
+        json.writeNumberField("within", table.met());
+        JsonText.number(json, "tolerance", table.kind().tolerance());
+        JsonText.number(json, "bias", table.bias());
+        JsonText.number(json, "rmsd", table.deviation());
+        JsonText.number(json, "worst", table.worst());
+        json.writeEndObject();
     }
 
     private static void score(JsonGenerator json, Outcome.Score score) throws IOException {
@@ -74,6 +114,9 @@ public final class ProofJson {
         JsonText.number(json, "low", row.low());
         JsonText.number(json, "high", row.high());
         json.writeStringField("basis", check.basis());
+        JsonText.number(json, "second", check.second());
+        band(json, "secondRange", check.secondRange());
+        json.writeStringField("missed", check.missed());
         json.writeEndObject();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import longnight.night.Caution;
 import longnight.proof.Outcome;
+import longnight.proof.Proof;
 
 /** The proof on the terminal: what is missed first, then the score, then every figure. */
 public final class ProofPage {
@@ -14,16 +15,21 @@ public final class ProofPage {
     /**
      * The page, lines ended by a line feed.
      *
-     * @param outcomes of a set of experiments
-     * @param shipped  whether it is the set that comes with the program, which the model was fitted to
+     * @param proof what came of a set of experiments, of printed tables and of the arithmetic
      */
-    public static String page(List<Outcome> outcomes, boolean shipped) {
+    public static String page(Proof proof) {
+        List<Outcome> outcomes = proof.outcomes();
+        boolean shipped = proof.shipped();
         List<String> lines = new ArrayList<>();
         int checks =
                 outcomes.stream().mapToInt(outcome -> outcome.rows().size()).sum();
         add(
                 lines,
-                Prose.text("proof.title", String.valueOf(outcomes.size()), String.valueOf(checks)),
+                Prose.text(
+                        "proof.title",
+                        String.valueOf(outcomes.size()),
+                        String.valueOf(checks),
+                        String.valueOf(proof.cannot().size())),
                 Prose.text(shipped ? "proof.fitted" : "proof.unseen"),
                 "");
         List<ProofTables.Miss> misses = ProofTables.misses(outcomes);
@@ -41,6 +47,9 @@ public final class ProofPage {
                                     cells.get(3),
                                     cells.get(4),
                                     cells.get(5)));
+            if (!miss.row().check().missed().isEmpty()) {
+                add(lines, "    " + Prose.text("proof.why", miss.row().check().missed()));
+            }
         }
         lines.add("");
         ProofTables.score(outcomes).forEach(line -> add(lines, line));
@@ -61,6 +70,15 @@ public final class ProofPage {
             }
         }
         lines.add("");
+        proof.cannot()
+                .forEach(
+                        each -> add(lines, Prose.text("proof.cannot", each.id() + ": " + each.title(), each.cannot())));
+        lines.add("");
+        add(lines, Prose.text("proof.tables"));
+        ProofTables.tables(proof).forEach(line -> add(lines, "  " + line));
+        add(lines, Prose.text("proof.arithmetic"));
+        ProofTables.arithmetic(proof).forEach(line -> add(lines, "  " + line));
+        lines.add("");
         add(lines, Prose.text("caution.heading") + ": " + Wording.shortText(Caution.PLANNING_AID));
         return Console.plain(String.join("\n", lines).replaceAll(" +\n", "\n") + "\n");
     }
@@ -70,7 +88,7 @@ public final class ProofPage {
             if (text.isEmpty()) {
                 lines.add("");
             } else {
-                String indent = text.startsWith("  ") ? "  " : "";
+                String indent = " ".repeat(text.length() - text.stripLeading().length());
                 Console.wrapped(text, 4).forEach(line -> lines.add(line.startsWith(" ") ? line : indent + line));
             }
         }

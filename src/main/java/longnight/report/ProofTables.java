@@ -6,6 +6,8 @@ import longnight.proof.Band;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
 import longnight.proof.Outcome.Row;
+import longnight.proof.Proof;
+import longnight.proof.StandardTable;
 import org.jspecify.annotations.Nullable;
 
 /** What came of experiments, as rows of words and figures that page and document share. */
@@ -63,6 +65,48 @@ final class ProofTables {
                 range(row),
                 band(check, check.gate()) + met(check.gate(), row.meetsGate(), row.anyGate()),
                 band(check, check.goal()) + met(check.goal(), row.meetsGoal(), row.anyGoal()));
+    }
+
+    /** Each printed table in a sentence. */
+    static List<String> tables(Proof proof) {
+        List<String> lines = new ArrayList<>();
+        for (StandardTable table : proof.tables()) {
+            String name = "proof.table." + table.kind();
+            int digits = table.kind() == StandardTable.Kind.GARMENT_LIST ? 4 : 2;
+            lines.add(Prose.text(
+                    "proof.table",
+                    Prose.text(name),
+                    String.valueOf(table.met()),
+                    String.valueOf(table.rows().size()),
+                    Figures.decimals(table.kind().tolerance(), digits),
+                    signed(table.bias(), digits),
+                    Figures.decimals(table.deviation(), digits),
+                    Figures.decimals(table.worst(), digits),
+                    Prose.text(name + ".unit")));
+        }
+        return lines;
+    }
+
+    /** Each check of the arithmetic in a sentence. */
+    static List<String> arithmetic(Proof proof) {
+        return proof.checks().stream()
+                .map(check -> Prose.text(
+                        "proof.arithmetic." + check.what(),
+                        plain(check.value()),
+                        plain(check.limit()),
+                        Prose.text(check.met() ? "proof.met" : "proof.miss.short")))
+                .toList();
+    }
+
+    private static String plain(double value) {
+        return Math.abs(value) < 1e-6 ? Figures.order(value) : Figures.significant(value, 2);
+    }
+
+    /** What a second calculation gave; empty where it printed nothing. */
+    static String second(Check check) {
+        String value = Double.isNaN(check.second()) ? "" : figure(check, check.second());
+        String range = band(check, check.secondRange());
+        return (value + (range.isEmpty() ? "" : " (" + range + ")")).strip();
     }
 
     /** The score, one sentence each. */

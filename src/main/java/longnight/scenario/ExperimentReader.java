@@ -1,9 +1,7 @@
 package longnight.scenario;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +16,7 @@ import java.util.stream.Stream;
 import longnight.body.Person;
 import longnight.figure.Posture;
 import longnight.figure.Zone;
+import longnight.outdoors.Ground;
 import longnight.proof.Band;
 import longnight.proof.Case;
 import longnight.proof.Check;
@@ -31,11 +30,17 @@ import org.jspecify.annotations.Nullable;
 
 /** Published experiments from files: the shipped ones, or any folder of them. */
 public final class ExperimentReader {
-    private static final String SHIPPED = "/longnight/proof/experiments/";
+    private static final Path SHIPPED = TextFile.SHIPPED.resolve("experiments");
     private static final String INDEX = "index.txt";
     private static final Pattern NUMBER = Pattern.compile("([-+]?[0-9]+(?:\\.[0-9]+)?)\\s*(.*)");
     private static final Pattern RANGE = Pattern.compile("([-+]?[0-9.]+)\\s*to\\s*([-+]?[0-9].*)");
     private static final double MINUTE = 60;
+
+    /** Lightest person that a variant may make [kg]. */
+    private static final int LEAST_MASS = 20;
+
+    private static final List<String> PARTS = List.of("assumed", "people", "runs", "checks");
+    private static final Experiment.Assumed NOTHING = new Experiment.Assumed(0, 0, List.of(), List.of(), "");
 
     /** Not used by resting people in the dry; any value in range. */
     private static final double PEAK_OXYGEN = 45;
@@ -48,22 +53,17 @@ public final class ExperimentReader {
 
     /** The experiments that come with the program. */
     public static List<Experiment> shipped() {
-        return resource(INDEX)
+        return shipped(INDEX)
+                .text()
                 .lines()
                 .filter(name -> !name.isBlank())
-                .map(name -> read(new TextFile(Path.of(name), resource(name))))
+                .map(name -> read(shipped(name)))
                 .toList();
     }
 
-    private static String resource(String name) {
-        try (InputStream in = ExperimentReader.class.getResourceAsStream(SHIPPED + name)) {
-            if (in == null) {
-                throw new IllegalStateException("no resource " + name);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
+    private static TextFile shipped(String name) {
+        Path path = SHIPPED.resolve(name);
+        return TextFile.read(path, Place.of(path));
     }
 
     /**
@@ -108,8 +108,30 @@ public final class ExperimentReader {
     }
 
     private Experiment experiment(Section section) {
+        if (section.has("cannot")) {
+            for (String key : PARTS) {
+                if (section.has(key)) {
+                    throw section.keyAt(key).fault("\"" + key + "\" beside \"cannot\"", "write one of them");
+                }
+            }
+            return experiment(section, List.of());
+        }
+        for (String key : PARTS) {
+            if (!section.has(key)) {
+                throw section.place()
+                        .fault("an experiment without \"" + key + "\"", "write it, or why the engine \"cannot\"");
+            }
+        }
+        double moved = section.section("assumed").quantityOr("mass", 0);
         for (Section person : section.sections("people")) {
             requireNew(person, people);
+            if (person.quantity("mass") - moved < LEAST_MASS) {
+                throw person.at("mass")
+                        .fault(
+                                "\"mass\" is \"" + person.text("mass") + "\" and may be off by "
+                                        + section.section("assumed").text("mass"),
+                                "at least " + LEAST_MASS + " kg must be left");
+            }
             people.put(person.text("id"), person(person));
         }
         for (Section run : section.sections("runs")) {
@@ -117,19 +139,23 @@ public final class ExperimentReader {
             written.put(run.text("id"), run);
             cases.put(run.text("id"), run(run));
         }
-        for (String key : List.of("people", "runs", "checks")) {
+        for (String key : PARTS.subList(1, PARTS.size())) {
             if (section.sections(key).isEmpty()) {
                 throw section.at(key).fault("an experiment without " + key, "write at least one");
             }
         }
-        List<Check> checks =
-                section.sections("checks").stream().map(this::check).toList();
+        return experiment(
+                section, section.sections("checks").stream().map(this::check).toList());
+    }
+
+    private Experiment experiment(Section section, List<Check> checks) {
         return new Experiment(
                 section.text("id"),
                 section.text("source"),
                 section.text("title"),
                 section.textOr("note", ""),
-                assumed(section.section("assumed")),
+                section.textOr("cannot", ""),
+                section.has("assumed") ? assumed(section.section("assumed")) : NOTHING,
                 cases,
                 checks);
     }
@@ -144,11 +170,12 @@ public final class ExperimentReader {
         return new Experiment.Assumed(
                 section.quantityOr("mass", 0),
                 100 * section.quantityOr("body-fat", 0),
-                quantities(section, "wind", Dimension.SPEED),
-                quantities(section, "warm-core", Dimension.TEMPERATURE_DIFFERENCE));
+                quantities(section, "wind", Dimension.SPEED, 30),
+                quantities(section, "warm-core", Dimension.TEMPERATURE_DIFFERENCE, 1),
+                section.textOr("note", ""));
     }
 
-    private static List<Double> quantities(Section section, String key, Dimension dimension) {
+    private static List<Double> quantities(Section section, String key, Dimension dimension, int most) {
         if (!section.has(key)) {
             return List.of();
         }
@@ -156,8 +183,11 @@ public final class ExperimentReader {
         for (Value.Text text : section.names(key)) {
             try {
                 double value = Quantities.parse(text.text(), dimension);
-                if (!(value >= 0 && value <= 30)) {
-                    throw text.place().fault("\"" + text.text() + "\"", "allowed is from 0 to 30 in that unit");
+                if (!(value >= 0 && value <= most)) {
+                    throw text.place()
+                            .fault(
+                                    "\"" + text.text() + "\" in \"" + key + "\"",
+                                    "allowed is from 0 to " + most + " " + dimension.engineUnit());
                 }
                 values.add(value);
             } catch (QuantityFault fault) {
@@ -206,19 +236,40 @@ public final class ExperimentReader {
             known(run.written("like"), cases, "run");
         }
         Section wind = required(run, "wind");
+        Case.Wear wear = wear(run);
+        @Nullable Ground ground = ground(run, wear);
         return new Case(
                 known(required(run, "person").written("person"), people, "person"),
-                wear(run),
+                wear,
                 required(run, "posture").word("posture", Posture.class),
                 has(run, "bedtime") ? having(run, "bedtime").clock("bedtime") : Double.NaN,
                 having(run, "heat").quantityOr("heat", Double.NaN),
                 wind.quantity("wind"),
                 required(run, "humidity").quantity("humidity"),
                 having(run, "natural-wind").yesOr("natural-wind", false),
+                ground,
+                having(run, "ground-temperature").quantityOr("ground-temperature", Double.NaN),
                 steps(required(run, "steps")));
     }
 
-    private static final List<String> CLOTHES = List.of("nude", "intrinsic", "total", "parts", "cover");
+    private @Nullable Ground ground(Section run, Case.Wear wear) {
+        Section on = having(run, "ground");
+        if (!on.has("ground")) {
+            if (has(run, "ground-temperature")) {
+                throw having(run, "ground-temperature")
+                        .keyAt("ground-temperature")
+                        .fault("\"ground-temperature\" without \"ground\"", "write what is under the person");
+            }
+            return null;
+        }
+        if (!(wear instanceof Case.Garments)) {
+            throw on.keyAt("ground")
+                    .fault("\"ground\" without \"kit\"", "only real garments are pressed on a ground; leave it out");
+        }
+        return SiteReader.ground(on, new Findings());
+    }
+
+    private static final List<String> CLOTHES = List.of("nude", "intrinsic", "total", "parts", "cover", "kit");
 
     private Case.Wear wear(Section run) {
         Section by = CLOTHES.stream().anyMatch(key -> dresses(run, key)) || !run.has("like")
@@ -236,6 +287,10 @@ public final class ExperimentReader {
                                     : "\"" + told.get(1) + "\" beside \"" + told.get(0) + "\"",
                             "write one of " + String.join(", ", CLOTHES));
         }
+        if (run.has("soaked") && !told.get(0).equals("kit")) {
+            throw run.keyAt("soaked")
+                    .fault("\"soaked\" without \"kit\"", "only real garments hold water; leave it out");
+        }
         return switch (told.get(0)) {
             case "nude" -> new Case.Parts(Map.of());
             case "intrinsic" -> new Case.Parts(everywhere(by.quantity("intrinsic")));
@@ -246,6 +301,11 @@ public final class ExperimentReader {
                         .forEach((word, value) -> on.put(
                                 Zone.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_')), value));
                 yield new Case.Parts(on);
+            }
+            case "kit" -> {
+                Dress dress = KitReader.read(by.section("kit"), new Findings());
+                Section wet = having(run, "soaked");
+                yield new Case.Garments(dress.outfit(dress.whole(), true), wet.quantityOr("soaked", 0));
             }
             default -> cover(by.section("cover"));
         };
@@ -261,7 +321,13 @@ public final class ExperimentReader {
         if (reading.isOfWholeRun() || !reading.unit().equals("°C")) {
             throw cover.at("reading").fault("a cover by " + cover.text("reading"), "name a temperature");
         }
-        return new Case.Cover(reading, cover.quantity("less"), cover.text("than"), minutes(cover, "at"));
+        int at = minutes(cover, "at");
+        return new Case.Cover(
+                reading,
+                cover.quantity("less"),
+                cover.text("than"),
+                at,
+                cover.has("than-at") ? minutes(cover, "than-at") : at);
     }
 
     private static Map<Zone, Double> everywhere(double resistance) {
@@ -371,12 +437,18 @@ public final class ExperimentReader {
                 Band.NONE,
                 Band.NONE,
                 section.has("pool") ? section.word("pool", Check.Pool.class) : Check.Pool.NONE,
-                section.textOr("basis", ""));
-        return blank.against(
-                section.has("measured") ? number(section, "measured", blank.unit()) : Double.NaN,
-                section.has("spread") ? number(section, "spread", blank.unit()) : Double.NaN,
-                section.has("gate") ? band(section, "gate", blank.unit()) : Band.NONE,
-                section.has("goal") ? band(section, "goal", blank.unit()) : Band.NONE);
+                section.textOr("basis", ""),
+                Double.NaN,
+                Band.NONE,
+                section.textOr("missed", ""));
+        return blank.beside(
+                        section.has("second") ? number(section, "second", blank.unit()) : Double.NaN,
+                        section.has("second-range") ? band(section, "second-range", blank.unit()) : Band.NONE)
+                .against(
+                        section.has("measured") ? number(section, "measured", blank.unit()) : Double.NaN,
+                        section.has("spread") ? number(section, "spread", blank.unit()) : Double.NaN,
+                        section.has("gate") ? band(section, "gate", blank.unit()) : Band.NONE,
+                        section.has("goal") ? band(section, "goal", blank.unit()) : Band.NONE);
     }
 
     private List<String> runs(Section section, String key) {

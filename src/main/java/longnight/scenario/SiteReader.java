@@ -49,7 +49,7 @@ final class SiteReader {
         } else {
             altitude = recordAltitude;
         }
-        Ground ground = ground();
+        Ground ground = ground(section, findings);
         double groundCelsius = section.quantityOr("ground-temperature", Double.NaN);
         if (ground.snow() && groundCelsius > 0) {
             throw section.at("ground-temperature")
@@ -93,7 +93,8 @@ final class SiteReader {
         return value;
     }
 
-    private Ground ground() {
+    /** What is under the person, by a word or by its numbers; the section must have the key. */
+    static Ground ground(Section section, Findings findings) {
         if (section.value("ground") instanceof Value.Text) {
             SiteWords.Floor floor = SiteWords.floor(section.word("ground")).orElseThrow();
             Ground ground = floor.ground();

@@ -381,7 +381,8 @@ final class Tables {
             quantity("less", Dimension.TEMPERATURE_DIFFERENCE, "0 K", "20 K", "by how much")
                     .must(),
             text("than", "the run it fell from").must(),
-            quantity("at", Dimension.TIME, "1 min", "20 h", "when").must());
+            quantity("at", Dimension.TIME, "1 min", "20 h", "when").must(),
+            quantity("than-at", Dimension.TIME, "0 min", "20 h", "when of that run; at the same time when missing"));
 
     static final Table RUN = Table.of(
             "a run",
@@ -395,9 +396,18 @@ final class Tables {
                     "0 clo",
                     "10 clo",
                     "insulation without the air film, spread evenly"),
-            quantity("total", Dimension.THERMAL_RESISTANCE, "0.1 clo", "10 clo", "insulation with the standard's film"),
+            quantity(
+                    "total",
+                    Dimension.THERMAL_RESISTANCE,
+                    "0.6 clo",
+                    "10 clo",
+                    "insulation with the standard's film, which alone is 0.55 clo"),
             parts("parts", Zone.class, Dimension.THERMAL_RESISTANCE, "0 clo", "20 clo", "insulation by part, no film"),
             section("cover", COVER, "a total insulation that the source does not give"),
+            section("kit", KIT, "real garments out of a wardrobe file"),
+            quantity("soaked", Dimension.FRACTION, "0 %", "100 %", "with a kit: share of what the cloth can hold"),
+            wordOrSection("ground", GROUND_WORDS, GROUND, "with a kit: what is under the person; else a mesh couch"),
+            quantity("ground-temperature", Dimension.TEMPERATURE, "-40 °C", "32 °C", "of that ground; else the air's"),
             word("posture", Posture.class, "held throughout"),
             clock("bedtime", "for a night: when the person lies down, free to sleep"),
             quantity("heat", Dimension.HEAT_FLUX, "20 W/m2", "400 W/m2", "heat production held by the laboratory"),
@@ -432,7 +442,10 @@ final class Tables {
                     "\"LOW to HIGH UNIT\", \"above LOW UNIT\" or \"below HIGH UNIT\": outside, the physics is wrong"),
             text("goal", "the same, tighter: outside, it counts against the score"),
             word("pool", Check.Pool.class, "which pooled error it enters"),
-            text("basis", "why these bands"));
+            text("basis", "why these bands"),
+            text("second", "what another calculation of the same gave, with the unit"),
+            text("second-range", "its range, as in a gate"),
+            text("missed", "why a band is missed, as far as it is known"));
 
     static final Table ASSUMED = Table.of(
             "what is assumed",
@@ -449,11 +462,12 @@ final class Tables {
                     .must(),
             text("title", "what was done, in words").must(),
             text("note", "what to know about it"),
-            section("assumed", ASSUMED, "what the source does not say").must(),
-            sections("people", EXPOSED, "who took part").must(),
-            sections("runs", RUN, "what was done to them").must(),
-            sections("checks", CHECK, "what was measured, and what is held against it")
-                    .must());
+            text("cannot", "why the engine cannot express it, in place of the keys that follow"),
+            section("assumed", ASSUMED, "what the source does not say"),
+            sections("people", EXPOSED, "who took part"),
+            sections("runs", RUN, "what was done to them"),
+            sections("checks", CHECK, "what was measured, and what is held against it"));
+
     static final Table GRID = Table.of(
             "a grid",
             names("kits", "files, one kit each").must(),

@@ -1,6 +1,7 @@
 package longnight.scenario;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -27,6 +28,9 @@ import longnight.quantity.Spelling;
 record TextFile(Path path, String text) {
     private static final long LARGEST = 64L << 20; // bytes
 
+    /** Stands before the names of files that come with the program. */
+    static final Path SHIPPED = Path.of("(shipped)");
+
     /**
      * Reads a file.
      *
@@ -34,6 +38,9 @@ record TextFile(Path path, String text) {
      * @param named where it was named
      */
     static TextFile read(Path path, Place named) {
+        if (path.startsWith(SHIPPED)) {
+            return shipped(path, named);
+        }
         if (Files.isDirectory(path)) {
             throw named.fault("\"" + path + "\" is a directory", "name a file");
         }
@@ -56,6 +63,18 @@ record TextFile(Path path, String text) {
             throw new UncheckedIOException("cannot read " + path, fault);
         }
         return new TextFile(path, decoded(path, bytes));
+    }
+
+    private static TextFile shipped(Path path, Place named) {
+        String name = SHIPPED.relativize(path.normalize()).toString().replace('\\', '/');
+        try (InputStream in = TextFile.class.getResourceAsStream("/longnight/proof/" + name)) {
+            if (in == null) {
+                throw named.fault("there is no file \"" + path + "\"", "name a file that exists");
+            }
+            return new TextFile(path, decoded(path, in.readAllBytes()));
+        } catch (IOException fault) {
+            throw new UncheckedIOException("cannot read " + path, fault);
+        }
     }
 
     /** Reads the file whose name was written in another; the name counts from that one's folder. */

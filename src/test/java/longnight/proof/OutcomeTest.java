@@ -31,6 +31,9 @@ class OutcomeTest {
                 gate,
                 goal,
                 pool,
+                "",
+                Double.NaN,
+                Band.NONE,
                 "");
     }
 
@@ -40,7 +43,8 @@ class OutcomeTest {
                 "source",
                 "title",
                 "",
-                new Experiment.Assumed(0, 0, List.of(), List.of()),
+                "",
+                new Experiment.Assumed(0, 0, List.of(), List.of(), ""),
                 Map.of(),
                 List.of(checks));
     }

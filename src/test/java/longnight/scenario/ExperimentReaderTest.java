@@ -23,7 +23,7 @@ class ExperimentReaderTest {
             source: "invented for a test"
             title: a man sits in two rooms
             assumed:
-              mass: 5 kg
+              mass: 12 kg
               wind: [0.2 m/s]
               warm-core: [0.2 K]
             people:
@@ -102,6 +102,14 @@ class ExperimentReaderTest {
                     wind: [0.2 m/s] | wind: [0.2] | 6:10 | 0.2
                     id: cold | id: cool | 20:9 | second time
                     posture: chair | postrue: chair | 14:5 | posture
+                    humidity: 50 % | soaked: 50 % | 16:5 | without "kit"
+                    humidity: 50 % | ground: turf | 16:5 | without "kit"
+                    humidity: 50 % | ground-temperature: 5 °C | 16:5 | without "ground"
+                    intrinsic: 0.5 clo | kit: {name: k, wardrobe: none.yaml, worn: [a], pads: []} | 13:30 | none.yaml
+                    intrinsic: 0.5 clo | total: 0.05 clo | 13:12 | 0.6 clo
+                    mass: 75 kg | mass: 30 kg | 9:63 | must be left
+                    warm-core: [0.2 K] | warm-core: [1.2 K] | 7:15 | from 0 to 1 K
+                    pool: skin | second: 31 | 34:13 | write a number in °C
                     """)
     @DisplayName("a broken file is refused with the place and what is wanted")
     void broken(String from, String to, String place, String wanted) throws Exception {
@@ -112,6 +120,23 @@ class ExperimentReaderTest {
                 .isInstanceOf(InputFault.class)
                 .hasMessageContaining("one.yaml:" + place)
                 .hasMessageContaining(wanted);
+    }
+
+    @Test
+    @DisplayName("an experiment that cannot be run says why and has nothing to run")
+    void cannot() throws Exception {
+        String head = ONE.substring(0, ONE.indexOf("assumed:"));
+        Experiment experiment = read(head + "cannot: the men lay in water\n");
+        assertThat(experiment.runs()).isFalse();
+        assertThat(experiment.cannot()).isEqualTo("the men lay in water");
+        assertThatThrownBy(() -> read(head + "cannot: the men lay in water\n" + ONE.substring(ONE.indexOf("assumed:"))))
+                .isInstanceOf(InputFault.class)
+                .hasMessageContaining("one.yaml:5:1")
+                .hasMessageContaining("beside \"cannot\"");
+        assertThatThrownBy(() -> read(head))
+                .isInstanceOf(InputFault.class)
+                .hasMessageContaining("one.yaml:1:1")
+                .hasMessageContaining("without \"assumed\"");
     }
 
     @Test

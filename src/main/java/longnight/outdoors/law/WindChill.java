@@ -20,7 +20,7 @@ public final class WindChill {
     }
 
     /** The same in the chart's own units: degC and km/h. */
-    static double metric(double celsius, double kilometresPerHour) {
+    public static double metric(double celsius, double kilometresPerHour) {
         if (celsius > 10 || kilometresPerHour < 4.8) {
             return celsius;
         }
@@ -29,7 +29,7 @@ public final class WindChill {
     }
 
     /** The United States form: degF and mph. */
-    static double unitedStates(double fahrenheit, double milesPerHour) {
+    public static double unitedStates(double fahrenheit, double milesPerHour) {
         if (fahrenheit > 50 || milesPerHour < 3) {
             return fahrenheit;
         }

@@ -2,37 +2,34 @@ package longnight.clothing.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import java.util.stream.Stream;
+import java.util.List;
 import longnight.clothing.Oracles;
-import org.junit.jupiter.api.DynamicTest;
+import longnight.proof.StandardTable;
+import longnight.scenario.StandardReader;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
 
 /** The list of garments of ISO 7730 and ISO 9920, and the fill-power norm's test load. */
 class Iso9920GarmentListTest {
+    private static final StandardTable LIST = StandardReader.read(StandardTable.Kind.GARMENT_LIST);
 
     /** Both columns of the list say the same; it is printed to 0.001 m2K/W and rounded from 0.01 clo. */
-    @TestFactory
-    Stream<DynamicTest> cloAndSiColumnsAgree() {
-        return Oracles.of("GARM-")
-                .map(row -> dynamicTest(Oracles.name(row), () -> {
-                    double clo = row.path("inputs").path("I_clu_clo").asDouble();
-                    assertThat(clo * WholeBody.CLO)
-                            .isCloseTo(
-                                    row.path("expected").path("I_clu_m2K_W").asDouble(),
-                                    within(Oracles.tolerance(row, 0)));
-                }));
+    @Test
+    void cloAndSiColumnsAgree() {
+        assertThat(LIST.rows()).hasSize(20);
+        assertThat(LIST.worst()).isLessThanOrEqualTo(0.0012);
     }
 
     /** A thick garment in the list stays below what its cover allows, however thick it is: half the body at most here. */
     @Test
     void listedJacketsStayBelowTheCeilingOfTheirCover() {
         double still = 0.7 * WholeBody.CLO;
-        for (String id : new String[] {"GARM-21", "GARM-23"}) {
-            double listed = Oracles.one(id).path("expected").path("I_clu_m2K_W").asDouble();
-            assertThat(listed).isLessThan(WholeBody.ceiling(still, 0.52));
+        List<StandardTable.Row> jackets = LIST.rows().stream()
+                .filter(row -> row.id().matches("GARM-2[13]"))
+                .toList();
+        assertThat(jackets).hasSize(2);
+        for (StandardTable.Row row : jackets) {
+            assertThat(row.expected()).isLessThan(WholeBody.ceiling(still, 0.52));
         }
     }
 

@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
-import longnight.oracle.EnvironmentOracles;
-import longnight.oracle.EnvironmentOracles.Row;
+import longnight.proof.StandardTable.Kind;
+import longnight.proof.StandardTable.Row;
+import longnight.scenario.StandardReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -14,26 +15,33 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WindChill2001ChartsTest {
 
     static Stream<Row> canadian() {
-        return EnvironmentOracles.of("wind_chill_c");
+        return StandardReader.read(Kind.WIND_CHILL_METRIC).rows().stream();
     }
 
     @ParameterizedTest
     @MethodSource("canadian")
     void canadian_as_given(Row row) {
-        assertThat((double) WindChill.rounded(WindChill.metric(row.in("t_c"), row.in("v10_kmh"))))
-                .isEqualTo(row.value());
-        row.check(WindChill.index(row.in("t_c"), row.in("v10_kmh") / 3.6));
+        assertThat((double) WindChill.rounded(WindChill.metric(row.in("air_degC"), row.in("wind_km_h"))))
+                .isEqualTo(row.expected());
+        assertThat(WindChill.index(row.in("air_degC"), row.in("wind_km_h") / 3.6))
+                .isCloseTo(row.expected(), within(0.5));
     }
 
     static Stream<Row> american() {
-        return EnvironmentOracles.of("wind_chill_f");
+        return StandardReader.read(Kind.WIND_CHILL_UNITED_STATES).rows().stream();
     }
 
     @ParameterizedTest
     @MethodSource("american")
     void american_as_given(Row row) {
-        assertThat((double) WindChill.rounded(WindChill.unitedStates(row.in("t_f"), row.in("v10_mph"))))
-                .isEqualTo(row.value());
+        assertThat((double) WindChill.rounded(WindChill.unitedStates(row.in("air_degF"), row.in("wind_mph"))))
+                .isEqualTo(row.expected());
+    }
+
+    @Test
+    void no_cell_is_missing() {
+        assertThat(canadian()).hasSize(128);
+        assertThat(american()).hasSize(131);
     }
 
     @Test

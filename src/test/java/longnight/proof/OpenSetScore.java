@@ -1,29 +1,31 @@
-package longnight.night;
+package longnight.proof;
 
 import java.util.List;
 import java.util.Set;
-import longnight.night.ColdAirExperiments.Band;
-import longnight.night.ColdAirExperiments.Experiment;
-import longnight.night.ColdAirExperiments.Kind;
-import longnight.night.ColdAirExperiments.Quantity;
-import longnight.night.ColdAirExperiments.Variant;
+import longnight.night.ModelChoice;
+import longnight.proof.Check.Pool;
+import longnight.proof.Experiment.Variant;
+import longnight.scenario.ExperimentReader;
 
-/** What a model makes of all experiments with the assumed builds and air: some 120 runs in a fifth of a second. */
-final class ColdAirScore {
+/** What a model makes of all experiments with the set-ups as written. */
+final class OpenSetScore {
 
     /** Errors count fully up to about this many widths, then ever less, so that one odd study does not lead a fit. */
     private static final double FAR = 2;
 
+    /** Every experiment that runs. */
+    static final List<Experiment> ALL =
+            ExperimentReader.shipped().stream().filter(Experiment::runs).toList();
+
     private final List<double[]> values;
 
-    private ColdAirScore(List<double[]> values) {
+    private OpenSetScore(List<double[]> values) {
         this.values = values;
     }
 
-    static ColdAirScore of(ModelChoice model) {
-        Variant variant = Variant.of(model);
-        return new ColdAirScore(
-                ColdAirExperiments.ALL.stream().map(e -> e.run().apply(variant)).toList());
+    static OpenSetScore of(ModelChoice model) {
+        return new OpenSetScore(
+                ALL.stream().map(e -> e.evaluate(model, Variant.NOMINAL)).toList());
     }
 
     /** Value of a quantity of an experiment. */
@@ -31,10 +33,10 @@ final class ColdAirScore {
         return values.get(experiment)[quantity];
     }
 
-    /** The same for the experiment whose source begins so. */
+    /** The same for the experiment whose id begins so. */
     double value(String source, int quantity) {
         int e = 0;
-        while (!ColdAirExperiments.ALL.get(e).source().startsWith(source)) {
+        while (!ALL.get(e).id().startsWith(source)) {
             e++;
         }
         return value(e, quantity);
@@ -44,7 +46,7 @@ final class ColdAirScore {
     int gatesMissed() {
         int missed = 0;
         for (int e = 0; e < values.size(); e++) {
-            List<Quantity> quantities = ColdAirExperiments.ALL.get(e).quantities();
+            List<Check> quantities = ALL.get(e).checks();
             for (int i = 0; i < quantities.size(); i++) {
                 Band gate = quantities.get(i).gate();
                 missed += gate.exists() && !gate.holds(value(e, i)) ? 1 : 0;
@@ -58,7 +60,7 @@ final class ColdAirScore {
         double sum = 0;
         int n = 0;
         for (int e = 0; e < values.size(); e++) {
-            List<Quantity> quantities = ColdAirExperiments.ALL.get(e).quantities();
+            List<Check> quantities = ALL.get(e).checks();
             double met = 0;
             int of = 0;
             for (int i = 0; i < quantities.size(); i++) {
@@ -72,51 +74,68 @@ final class ColdAirScore {
         return sum / n;
     }
 
-    double bias(Kind... kinds) {
+    double bias(Pool... kinds) {
         return pooled(false, Set.of(kinds));
     }
 
-    double rootMeanSquare(Kind... kinds) {
+    double rootMeanSquare(Pool... kinds) {
         return Math.sqrt(pooled(true, Set.of(kinds)));
     }
 
-    static long count(Kind... kinds) {
-        return ColdAirExperiments.ALL.stream()
-                .flatMap(e -> e.quantities().stream())
-                .filter(q -> Set.of(kinds).contains(q.kind()))
+    static long count(Pool... kinds) {
+        return ALL.stream()
+                .flatMap(e -> e.checks().stream())
+                .filter(q -> Set.of(kinds).contains(q.pool()) && !Double.isNaN(q.measured()))
                 .count();
     }
 
     /** Mean error or mean squared error of some kinds; heat relative to the measured value, the rest in K. */
-    private double pooled(boolean squared, Set<Kind> kinds) {
+    private double pooled(boolean squared, Set<Pool> kinds) {
         double sum = 0;
         for (int e = 0; e < values.size(); e++) {
-            List<Quantity> quantities = ColdAirExperiments.ALL.get(e).quantities();
+            List<Check> quantities = ALL.get(e).checks();
             for (int i = 0; i < quantities.size(); i++) {
-                Quantity q = quantities.get(i);
-                if (kinds.contains(q.kind())) {
+                Check q = quantities.get(i);
+                if (kinds.contains(q.pool()) && !Double.isNaN(q.measured())) {
                     double error = value(e, i) - q.measured();
-                    error = q.kind() == Kind.HEAT ? error / q.measured() : error;
+                    error = q.pool() == Pool.HEAT ? error / q.measured() : error;
                     sum += squared ? error * error : error;
                 }
             }
         }
-        return sum / count(kinds.toArray(Kind[]::new));
+        return sum / count(kinds.toArray(Pool[]::new));
+    }
+
+    /** Mean skin, with the heat held where the source says what was made [K]. */
+    double skinHeld() {
+        double sum = 0;
+        int n = 0;
+        for (int e = 0; e < values.size(); e++) {
+            List<Check> checks = ALL.get(e).checks();
+            boolean held = checks.stream().anyMatch(check -> check.pool() == Pool.SKIN_HELD);
+            for (int i = 0; i < checks.size(); i++) {
+                if (checks.get(i).pool() == (held ? Pool.SKIN_HELD : Pool.SKIN)) {
+                    double error = value(e, i) - checks.get(i).measured();
+                    sum += error * error;
+                    n++;
+                }
+            }
+        }
+        return Math.sqrt(sum / n);
     }
 
     /** Sum of {@link #misfit} over all experiments but one (-1: over all). */
     static double misfit(ModelChoice model, int but) {
-        Variant variant = Variant.of(model);
         double sum = 0;
-        for (int e = 0; e < ColdAirExperiments.ALL.size(); e++) {
-            Experiment experiment = ColdAirExperiments.ALL.get(e);
-            sum += e == but ? 0 : misfit(experiment, experiment.run().apply(variant));
+        for (int e = 0; e < ALL.size(); e++) {
+            Experiment experiment = ALL.get(e);
+            sum += e == but ? 0 : misfit(experiment, experiment.evaluate(model, Variant.NOMINAL));
         }
         return sum;
     }
 
     double misfit(int experiment) {
-        return misfit(ColdAirExperiments.ALL.get(experiment), values.get(experiment));
+        return misfit(ALL.get(experiment), values.get(experiment));
     }
 
     /** Mean over the banded quantities of an experiment of {@code 2 ln(1 + z2/2)}, about z2 while z is small [1]. */
@@ -124,7 +143,7 @@ final class ColdAirScore {
         double sum = 0;
         int n = 0;
         for (int i = 0; i < values.length; i++) {
-            Quantity q = experiment.quantities().get(i);
+            Check q = experiment.checks().get(i);
             if (q.gate().exists() || q.goal().exists()) {
                 double z = widths(q, values[i]);
                 sum += FAR * Math.log1p(z * z / FAR);
@@ -138,7 +157,7 @@ final class ColdAirScore {
      * Distance from the measured value (or the middle of the band) in half widths of the goal, or in two thirds of those of
      * the gate. A band with one end counts beyond it only, in tenths of the limit, at least 0.2. No value: three.
      */
-    private static double widths(Quantity q, double value) {
+    private static double widths(Check q, double value) {
         if (Double.isNaN(value)) {
             return 3;
         }

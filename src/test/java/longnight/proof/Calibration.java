@@ -1,10 +1,11 @@
-package longnight.night;
+package longnight.proof;
 
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import longnight.assumption.ParameterSet;
 import longnight.body.BodyParameter;
+import longnight.night.ModelChoice;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.SimpleBounds;
@@ -16,7 +17,7 @@ import org.hipparchus.random.MersenneTwister;
 
 /**
  * Fits some constants of the body to the experiments: CMA-ES within their ranges, from a fixed seed, on the sum of {@link
- * ColdAirScore#misfit} and half the square of how far each constant is moved, in parts of its range.
+ * OpenSetScore#misfit} and half the square of how far each constant is moved, in parts of its range.
  */
 final class Calibration {
 
@@ -65,7 +66,7 @@ final class Calibration {
                 .optimize(
                         new MaxEval(2 * evaluations),
                         GoalType.MINIMIZE,
-                        new ObjectiveFunction(x -> ColdAirScore.misfit(model(constants(x)), but) + distance(x, start)),
+                        new ObjectiveFunction(x -> OpenSetScore.misfit(model(constants(x)), but) + distance(x, start)),
                         new SimpleBounds(new double[n], ones),
                         new InitialGuess(start),
                         new CMAESOptimizer.Sigma(steps),
