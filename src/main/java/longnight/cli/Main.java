@@ -69,6 +69,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .addSubcommand(night)
                 .addSubcommand(new ProofCommand())
+                .addSubcommand(new ColdestCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

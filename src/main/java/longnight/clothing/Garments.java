@@ -110,7 +110,7 @@ public final class Garments {
     }
 
     /** The cloth, or the face of a filled piece, said or usual. */
-    static Fabric fabric(GarmentSpec spec) {
+    public static Fabric fabric(GarmentSpec spec) {
         if (spec.fabric() != null) {
             return spec.fabric();
         }

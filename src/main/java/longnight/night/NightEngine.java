@@ -87,16 +87,8 @@ public final class NightEngine {
         if (day == null || plan.phases().stream().noneMatch(phase -> phase.drillShare() > 0)) {
             return with;
         }
-        NightPlan still = new NightPlan(
-                plan.startOfDay(),
-                plan.duration(),
-                plan.clockActive(),
-                plan.imposedHeat(),
-                plan.phases().stream().map(Phase::withoutDrill).toList(),
-                plan.intakes(),
-                plan.heats(),
-                plan.damp(),
-                plan.fuel());
+        NightPlan still =
+                plan.withPhases(plan.phases().stream().map(Phase::withoutDrill).toList());
         NightResult without = compile(scenario.withPlan(still), choice).run(settings);
         Ledger a = with.ledger();
         Ledger b = without.ledger();

@@ -72,6 +72,26 @@ public record NightPlan(
                 1);
     }
 
+    /** The same with other phases. */
+    public NightPlan withPhases(List<Phase> others) {
+        return new NightPlan(startOfDay, duration, clockActive, imposedHeat, others, intakes, heats, damp, fuel);
+    }
+
+    /** The same with other water in the pieces at the start. */
+    public NightPlan withDamp(Map<String, Double> other) {
+        return new NightPlan(startOfDay, duration, clockActive, imposedHeat, phases, intakes, heats, other, fuel);
+    }
+
+    /** The same with other food and drink. */
+    public NightPlan withIntakes(List<Intake> others) {
+        return new NightPlan(startOfDay, duration, clockActive, imposedHeat, phases, others, heats, damp, fuel);
+    }
+
+    /** The same with another share of the carbohydrate store at the start [1]. */
+    public NightPlan withFuel(double share) {
+        return new NightPlan(startOfDay, duration, clockActive, imposedHeat, phases, intakes, heats, damp, share);
+    }
+
     /**
      * The phases with every warming drill played out: so many minutes at the start of each hour, wide awake, then rest. Phases
      * without a drill come back as they are.

@@ -197,6 +197,11 @@ public final class SiteClimate implements Surroundings {
     }
 
     @Override
+    public boolean hasWeather() {
+        return true;
+    }
+
+    @Override
     public double firstTime() {
         return time[0];
     }

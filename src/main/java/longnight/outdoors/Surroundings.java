@@ -39,6 +39,11 @@ public interface Surroundings {
         return this;
     }
 
+    /** Whether {@link #under} has something to change. */
+    default boolean hasWeather() {
+        return false;
+    }
+
     /** First time covered [s]. */
     double firstTime();
 

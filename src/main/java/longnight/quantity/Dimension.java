@@ -20,6 +20,7 @@ public enum Dimension {
     PRESSURE("a pressure", "Pa", "985 hPa"),
     TIME("a length of time", "s", "12 h"),
     ENERGY("an energy", "J", "2500 kJ"),
+    HEAT_PER_AREA("a heat per area", "J/m2", "1500 kJ/m2"),
     AGE("an age", "years", "34 years"),
     /** A share; the engine reckons from 0 to 1. */
     FRACTION("a share", "1", "80 %"),

@@ -73,6 +73,10 @@ public enum Unit {
     /** Thermochemical, as on food labels. */
     KILOCALORIE(Dimension.ENERGY, 4184, 1, "kcal", "Cal"),
 
+    JOULE_PER_SQUARE_METRE(Dimension.HEAT_PER_AREA, 1, 1, "J/m2"),
+    KILOJOULE_PER_SQUARE_METRE(Dimension.HEAT_PER_AREA, 1000, 1, "kJ/m2"),
+    MEGAJOULE_PER_SQUARE_METRE(Dimension.HEAT_PER_AREA, 1e6, 1, "MJ/m2"),
+
     YEAR(Dimension.AGE, 1, 1, "years", "year", "y"),
 
     PERCENT(Dimension.FRACTION, 1, 100, "%", "percent"),

@@ -21,6 +21,7 @@ public enum UnitSystem {
             case PRESSURE -> metric ? Unit.HECTOPASCAL : Unit.INCH_OF_MERCURY;
             case TIME -> Unit.HOUR;
             case ENERGY -> metric ? Unit.KILOJOULE : Unit.KILOCALORIE;
+            case HEAT_PER_AREA -> Unit.KILOJOULE_PER_SQUARE_METRE;
             case AGE -> Unit.YEAR;
             case FRACTION -> Unit.PERCENT;
             case CLOUD -> Unit.PERCENT_OF_SKY;
@@ -50,6 +51,7 @@ public enum UnitSystem {
             case PRESSURE -> metric ? 0 : 2;
             case FILL_POWER,
                     ENERGY,
+                    HEAT_PER_AREA,
                     AGE,
                     FRACTION,
                     CLOUD,

@@ -1,5 +1,6 @@
 package longnight.report;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
@@ -31,15 +32,26 @@ final class Notes {
         for (String paragraph : Account.of(result)) {
             text.append(paragraph).append("\n\n");
         }
+        text.append(end(result.cautions(), result.guessed()));
+        if (band != null) {
+            text.append('\n').append(Prose.text("notes.band")).append("\n\n");
+            drawn(band, text);
+        }
+        return Wording.clean(text.toString());
+    }
+
+    /** Every caution in full, and every guess with its reason. */
+    static String end(List<Caution> cautions, List<Guess> guessed) {
+        StringBuilder text = new StringBuilder();
         text.append(Prose.text("caution.heading")).append("\n\n");
-        for (Caution caution : result.cautions()) {
+        for (Caution caution : cautions) {
             text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
         }
         text.append(Prose.text("notes.guessed")).append("\n\n");
-        if (result.guessed().isEmpty()) {
+        if (guessed.isEmpty()) {
             text.append(Prose.text("notes.guessed.none")).append('\n');
         }
-        for (Guess guess : result.guessed()) {
+        for (Guess guess : guessed) {
             text.append(Prose.text(
                             "notes.guessed.line",
                             guess.subject(),
@@ -48,11 +60,7 @@ final class Notes {
                             guess.reason()))
                     .append('\n');
         }
-        if (band != null) {
-            text.append('\n').append(Prose.text("notes.band")).append("\n\n");
-            drawn(band, text);
-        }
-        return Wording.clean(text.toString());
+        return text.toString();
     }
 
     private static void drawn(Band band, StringBuilder text) {

@@ -70,7 +70,7 @@ final class Wording {
                 .collect(Collectors.joining(" "));
     }
 
-    private static String atRisk(NightResult result, AtRisk risk) {
+    static String atRisk(NightResult result, AtRisk risk) {
         boolean minutes = risk.part() == Verdict.Part.FACE && Double.isFinite(risk.warningMinutes());
         return Prose.text(
                 "risk." + risk.part().name() + (minutes ? ".minutes" : ""),

@@ -6,6 +6,7 @@ import longnight.assumption.ParameterSet;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
 import longnight.night.Caution;
+import longnight.night.ModelRange;
 import longnight.night.NightPlan;
 import longnight.night.Scenario;
 import longnight.outdoors.Chamber;
@@ -22,12 +23,6 @@ import org.jspecify.annotations.Nullable;
  * which they are written.
  */
 public final class ScenarioReader {
-    /** Coldest air for which the model was made [degC]: the breath's law ends there. */
-    private static final double COLDEST_AIR = -40;
-
-    /** Warmest air [degC]: a nude person at rest is in balance there, and nobody's sweat is reckoned beyond. */
-    private static final double WARMEST_AIR = 32;
-
     private ScenarioReader() {}
 
     /**
@@ -174,9 +169,9 @@ public final class ScenarioReader {
             coldest = Math.min(coldest, state.airCelsius);
             warmest = Math.max(warmest, state.airCelsius);
         }
-        findings.limit("coldest air of the night", coldest, COLDEST_AIR, WARMEST_AIR, "degC");
-        if (coldest >= COLDEST_AIR) {
-            findings.limit("warmest air of the night", warmest, COLDEST_AIR, WARMEST_AIR, "degC");
+        findings.limit("coldest air of the night", coldest, ModelRange.COLDEST_AIR, ModelRange.WARMEST_AIR, "degC");
+        if (coldest >= ModelRange.COLDEST_AIR) {
+            findings.limit("warmest air of the night", warmest, ModelRange.COLDEST_AIR, ModelRange.WARMEST_AIR, "degC");
         }
     }
 

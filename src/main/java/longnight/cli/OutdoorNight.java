@@ -1,0 +1,27 @@
+package longnight.cli;
+
+import java.nio.file.Path;
+import longnight.night.Scenario;
+import longnight.report.Prose;
+import longnight.scenario.Instead;
+import longnight.scenario.ScenarioReader;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/** Reads nights for verbs that change their weather or clothes. */
+final class OutdoorNight {
+    private OutdoorNight() {}
+
+    /** @throws ParameterException when the night is a laboratory's or lies outside the model's range */
+    static Scenario read(Path file, Instead instead, CommandLine commandLine) {
+        Scenario night = ScenarioReader.read(file, instead).scenario();
+        if (!night.limits().isEmpty()) {
+            throw new ParameterException(
+                    commandLine, Prose.text("fault.outside", file.toString(), String.join("; ", night.limits())));
+        }
+        if (!night.surroundings().hasWeather()) {
+            throw new ParameterException(commandLine, Prose.text("fault.needs-weather", file.toString()));
+        }
+        return night;
+    }
+}
