@@ -19,7 +19,7 @@ final class OutdoorNight {
             throw new ParameterException(
                     commandLine, Prose.text("fault.outside", file.toString(), String.join("; ", night.limits())));
         }
-        if (!night.surroundings().hasWeather()) {
+        if (!night.isOutdoors()) {
             throw new ParameterException(commandLine, Prose.text("fault.needs-weather", file.toString()));
         }
         return night;

@@ -32,6 +32,11 @@ public record Scenario(
         List<Caution> cautions,
         List<String> limits) {
 
+    /** Whether the surroundings have weather that can be changed: a laboratory has none. */
+    public boolean isOutdoors() {
+        return surroundings.hasWeather();
+    }
+
     /** The same question for somebody else. */
     public Scenario withPerson(Person other) {
         return new Scenario(title, nightName, kitName, other, outfit, surroundings, plan, guesses, cautions, limits);

@@ -27,7 +27,8 @@ import longnight.outdoors.Ground;
 import longnight.outdoors.Weather;
 import longnight.quantity.Dimension;
 import longnight.quantity.Quantities;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import longnight.study.ColdSearch;
+import longnight.study.Line;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -45,15 +46,17 @@ class TradeNightsTest {
 
     /** Where and when; everything but who wears what. */
     private record Night(Weather weather, double roughness, double skyGap, Ground ground, double hours) {
+        Scenario scenario(Person person, Outfit kit) {
+            return Nights.scenario(
+                    person,
+                    kit,
+                    Nights.outdoors(Nights.site(roughness, 1, skyGap, ground), weather, SITTING),
+                    SITTING,
+                    hours);
+        }
+
         NightResult run(Person person, Outfit kit) {
-            return NightEngine.run(
-                    Nights.scenario(
-                            person,
-                            kit,
-                            Nights.outdoors(Nights.site(roughness, 1, skyGap, ground), weather, SITTING),
-                            SITTING,
-                            hours),
-                    NumericalSettings.standard());
+            return NightEngine.run(scenario(person, kit), NumericalSettings.standard());
         }
 
         NightResult run(Outfit kit) {
@@ -142,10 +145,15 @@ class TradeNightsTest {
         return kits;
     }
 
-    /** Air temperature of the still night at which the kit's demand reaches the line [degC], to 0.01 K. */
+    /** Air temperature of the still night at which the kit's demand reaches the line [degC]. */
     private static double temperatureAt(Outfit.Kit kit, double line) {
-        return new BracketingNthOrderBrentSolver(1e-9, 1e-2, 1e-9, 5)
-                .solve(100, t -> still(t).run(kit).demand() - line, -39, 24);
+        return new ColdSearch(
+                        still(0).scenario(Nights.man(), kit),
+                        new Line(Line.Measure.DEMAND, line),
+                        NumericalSettings.standard())
+                .limit(ModelChoice.nominal())
+                .air()
+                .mean();
     }
 
     /** Notes: each heavier class goes colder; R-05's size, 6 to 12 K with 4 K to spare. */
