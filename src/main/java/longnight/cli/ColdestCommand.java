@@ -69,9 +69,7 @@ final class ColdestCommand implements Callable<Integer> {
     }
 
     private Coldest coldest(Scenario night, Line most) {
-        if (most.measure() == Line.Measure.DEMAND && night.plan().duration() < Line.DEMAND_WINDOW) {
-            throw new ParameterException(spec.commandLine(), Prose.text("fault.no-demand", file.toString()));
-        }
+        OutdoorNight.requireWindow(night, most, file, spec.commandLine());
         if (people.size() < 2) {
             return Coldest.of(night, People.smallAndLean(Prose.text("coldest.weak")), most, answer.threads());
         }

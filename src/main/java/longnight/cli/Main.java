@@ -70,6 +70,7 @@ public final class Main implements Runnable {
                 .addSubcommand(night)
                 .addSubcommand(new ProofCommand())
                 .addSubcommand(new ColdestCommand())
+                .addSubcommand(new WorthCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

@@ -5,6 +5,7 @@ import longnight.night.Scenario;
 import longnight.report.Prose;
 import longnight.scenario.Instead;
 import longnight.scenario.ScenarioReader;
+import longnight.study.Line;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -23,5 +24,12 @@ final class OutdoorNight {
             throw new ParameterException(commandLine, Prose.text("fault.needs-weather", file.toString()));
         }
         return night;
+    }
+
+    /** @throws ParameterException when a demand is the line and the night shorter than its window */
+    static void requireWindow(Scenario night, Line line, Path file, CommandLine commandLine) {
+        if (line.measure() == Line.Measure.DEMAND && night.plan().duration() < Line.DEMAND_WINDOW) {
+            throw new ParameterException(commandLine, Prose.text("fault.no-demand", file.toString()));
+        }
     }
 }

@@ -124,6 +124,11 @@ public final class Dressing {
         return null;
     }
 
+    /** Shoes and boots: one pair is worn. */
+    public static boolean isFootwear(GarmentKind kind) {
+        return FOOTWEAR.contains(kind);
+    }
+
     /** Place of a kind in the usual order from the skin outwards; only kinds on the same part of the body compare. */
     public static int rank(GarmentKind kind) {
         return OUTWARDS.indexOf(kind);

@@ -37,6 +37,20 @@ public record Garment(GarmentSpec spec, List<ZoneLayer> pieces) {
         return new Garment(spec, List.copyOf(open));
     }
 
+    /** True when the piece covers both chest and scalp: it has a hood that is up. */
+    public boolean hasHood() {
+        return canOpen() && pieces.stream().anyMatch(piece -> piece.zone() == Zone.SCALP);
+    }
+
+    /** The piece with its hood down: scalp and face free, all else as it was. What a hood warms on the shoulders is not counted. */
+    public Garment hoodDown() {
+        return new Garment(
+                spec,
+                pieces.stream()
+                        .filter(piece -> piece.zone() != Zone.SCALP && piece.zone() != Zone.FACE)
+                        .toList());
+    }
+
     /**
      * The piece as it lies on one zone, flat, dry and unloaded.
      *

@@ -57,10 +57,72 @@ public record Phase(
                 underRoof);
     }
 
+    /** The same in other clothes; null for the scenario's. */
+    public Phase wearing(@Nullable Outfit other) {
+        return new Phase(
+                name,
+                from,
+                to,
+                posture,
+                sleepAllowed,
+                march,
+                drillShare,
+                drillHeat,
+                other,
+                huddle,
+                windShare,
+                underRoof);
+    }
+
+    /** The same in another posture. */
+    public Phase in(Posture other) {
+        return new Phase(
+                name,
+                from,
+                to,
+                other,
+                sleepAllowed,
+                march,
+                drillShare,
+                drillHeat,
+                outfit,
+                huddle,
+                windShare,
+                underRoof);
+    }
+
+    /** The same at another time [s from dusk]. */
+    public Phase during(double begin, double end) {
+        return new Phase(
+                name,
+                begin,
+                end,
+                posture,
+                sleepAllowed,
+                march,
+                drillShare,
+                drillHeat,
+                outfit,
+                huddle,
+                windShare,
+                underRoof);
+    }
+
+    /** The same with another warming drill: share of the time [1] and heat made in it [W/kg]. */
+    public Phase drilling(double share, double heat) {
+        return new Phase(
+                name, from, to, posture, sleepAllowed, march, share, heat, outfit, huddle, windShare, underRoof);
+    }
+
+    /** The same with another share of the wind [1], under a roof or not. */
+    public Phase sheltered(double wind, boolean roof) {
+        return new Phase(
+                name, from, to, posture, sleepAllowed, march, drillShare, drillHeat, outfit, huddle, wind, roof);
+    }
+
     /** The same without its warming drill. */
     Phase withoutDrill() {
-        return new Phase(
-                name, from, to, posture, sleepAllowed, march, 0, drillHeat, outfit, huddle, windShare, underRoof);
+        return drilling(0, drillHeat);
     }
 
     /** Sitting, standing or lying still in the scenario's outfit. */

@@ -36,6 +36,12 @@ public record Site(
         }
     }
 
+    /** The same place with another share of the sky seen [1]. */
+    public Site withSky(double gap) {
+        return new Site(
+                altitude, roughnessLength, shelter, gap, horizonAngle, temperatureOffset, ground, groundCelsius);
+    }
+
     /** A site whose ground temperature nobody measured. */
     public Site(
             double altitude,

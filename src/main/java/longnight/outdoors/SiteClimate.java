@@ -197,6 +197,11 @@ public final class SiteClimate implements Surroundings {
     }
 
     @Override
+    public SiteClimate elsewhere(UnaryOperator<Site> change) {
+        return new SiteClimate(change.apply(site), weather, posture, parameters);
+    }
+
+    @Override
     public boolean hasWeather() {
         return true;
     }

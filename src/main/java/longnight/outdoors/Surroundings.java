@@ -29,6 +29,16 @@ public interface Surroundings {
         throw new UnsupportedOperationException("a chamber has no weather");
     }
 
+    /**
+     * The same weather at a place that differs.
+     *
+     * @param change made to the place
+     * @throws UnsupportedOperationException indoors: a chamber is no such place
+     */
+    default Surroundings elsewhere(UnaryOperator<Site> change) {
+        throw new UnsupportedOperationException("a chamber is no place outdoors");
+    }
+
     /** The constants that these surroundings were made with; nominal where none act. */
     default ParameterSet<OutdoorParameter> parameters() {
         return ParameterSet.nominal(OutdoorParameter.class);
@@ -39,7 +49,7 @@ public interface Surroundings {
         return this;
     }
 
-    /** Whether {@link #under} has something to change. */
+    /** Whether {@link #under} and {@link #elsewhere} have something to change. */
     default boolean hasWeather() {
         return false;
     }
