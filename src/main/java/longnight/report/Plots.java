@@ -58,6 +58,9 @@ final class Plots {
     static final double NAME_SPACE = 380;
     static final double LABEL_SHARE = 0.46;
 
+    /** Height of a bar below its name [px]. */
+    private static final double NAMED_BAR = 38;
+
     /** No more points than this along a curve; the trace is much finer than a pixel. */
     static final int POINTS = 180;
 
@@ -183,6 +186,25 @@ final class Plots {
         plot.setFixedDomainAxisSpace(space);
         style(plot);
         plot(sheet, 58.0 * bars.size(), plot);
+    }
+
+    /** Bars of which the names are long: each name stands above its bar. Values from 0. */
+    static void namedBars(Sheet sheet, String heading, List<Bar> bars) {
+        sheet.text(heading, Fonts.bold(Sheet.HEADING));
+        double longest = bars.stream().mapToDouble(Bar::value).max().orElse(1);
+        double room = (Sheet.WIDTH - 2.0 * Sheet.MARGIN) * (1 - LABEL_SHARE);
+        for (Bar bar : bars) {
+            sheet.space(8);
+            sheet.text(bar.name(), Fonts.plain(Sheet.SMALL));
+            sheet.block(NAMED_BAR, (pen, top) -> {
+                double width = room * bar.value() / Math.max(longest, 1e-9);
+                pen.setPaint(NIGHT);
+                pen.fill(new Rectangle2D.Double(Sheet.MARGIN, top + 4, width, NAMED_BAR - 8));
+                pen.setPaint(Sheet.INK);
+                pen.setFont(Fonts.bold(Sheet.SMALL));
+                pen.drawString(bar.label(), (float) (Sheet.MARGIN + width + 12), (float) (top + 0.74 * NAMED_BAR));
+            });
+        }
     }
 
     /** At the end of each bar. */

@@ -58,8 +58,13 @@ final class Assumptions {
     }
 
     private static double shortfall(Night night, NumericalSettings settings) {
-        NightResult result =
-                NightEngine.compile(night.scenario(), night.model()).run(settings);
+        NightEngine engine = NightEngine.compile(night.scenario(), night.model());
+        NightResult result;
+        try {
+            result = engine.run(settings);
+        } catch (ArithmeticException broken) { // where long steps break down, short ones are taken
+            result = engine.run(NumericalSettings.standard());
+        }
         return Double.isNaN(result.stopped()) ? result.shortfallHeat() : Double.NaN;
     }
 

@@ -44,9 +44,6 @@ public final class ColdSearch {
 
     private static final int TRIES = 200;
 
-    /** How many times longer the steps of the first look are. */
-    private static final double COARSER = 5;
-
     private final Shifts shifts;
     private final Line line;
     private final NumericalSettings fine;
@@ -62,7 +59,9 @@ public final class ColdSearch {
         shifts = new Shifts(night);
         this.line = line;
         fine = settings;
-        coarse = settings.divided(1 / COARSER);
+        coarse = settings.water()
+                ? NumericalSettings.coarse()
+                : NumericalSettings.coarse().withoutWater();
     }
 
     /** The night as it was given, warmer by so many kelvin. */
@@ -235,9 +234,19 @@ public final class ColdSearch {
             return last != null && Math.abs(latestAt - kelvin) <= 2 * ACCURACY ? last : run(kelvin);
         }
 
+        /** Where long steps break down, short ones are taken. */
+        private NightResult answer(NightEngine engine) {
+            try {
+                return engine.run(settings);
+            } catch (ArithmeticException broken) {
+                runs++;
+                return engine.run(fine);
+            }
+        }
+
         private NightResult run(double kelvin) {
             runs++;
-            NightResult result = NightEngine.compile(shifts.at(kelvin), model).run(settings);
+            NightResult result = answer(NightEngine.compile(shifts.at(kelvin), model));
             latestAt = kelvin;
             latest = result;
             return result;

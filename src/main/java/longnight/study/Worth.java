@@ -41,9 +41,6 @@ public record Worth(
     /** So many of the largest changes are tried two at a time. */
     private static final int PAIRED = 6;
 
-    /** How many times longer the steps are with which assumptions are compared. */
-    private static final double COARSER = 5;
-
     private static final ModelChoice NOMINAL = ModelChoice.nominal();
 
     /** What one change gave. */
@@ -80,7 +77,7 @@ public record Worth(
         }
         effects.sort(Comparator.comparingDouble(Worth::size).reversed());
         List<Pair> pairs = pairs(night, base, effects, settings, threads);
-        List<Assumption> assumptions = Assumptions.of(night, settings.divided(1 / COARSER), threads);
+        List<Assumption> assumptions = Assumptions.of(night, NumericalSettings.coarse(), threads);
         Set<Caution> cautions = new LinkedHashSet<>(base.cautions());
         runs.forEach(run -> cautions.addAll(run.result().cautions()));
         return new Worth(

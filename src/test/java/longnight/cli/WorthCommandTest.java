@@ -1,0 +1,93 @@
+package longnight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import longnight.report.WorthFiles;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WorthCommandTest {
+    private static final Path SCENARIOS = Path.of("scenarios").toAbsolutePath();
+    private static final String FIRST = SCENARIOS.resolve("first-night.yaml").toString();
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Main.run(Main.commandLine().setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)), args);
+    }
+
+    @Test
+    void changes_are_told_and_every_output_carries_the_cautions() throws Exception {
+        Path there = folder.resolve("out");
+        assertThat(run("worth", FIRST, "--out", there.toString())).isZero();
+        assertThat(err.toString()).isEmpty();
+        String page = out.toString();
+        assertThat(page)
+                .contains(
+                        "without batt-parka",
+                        "with down-jacket over",
+                        "Which assumption",
+                        "together",
+                        "nights were run");
+        assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(114));
+        assertThat(flat(page)).contains("Worth is told for one night", "A planning aid, not permission to try");
+        for (String name : WorthFiles.NAMES) {
+            assertThat(there.resolve(name)).isNotEmptyFile();
+            if (!name.endsWith(".png")) {
+                assertThat(flat(Files.readString(there.resolve(name))))
+                        .as(name)
+                        .contains("Worth is told for one night")
+                        .containsAnyOf("A planning aid, not permission to try", "is a permission to go and try one");
+            }
+        }
+        JsonNode answer =
+                new ObjectMapper().readTree(there.resolve("worth.json").toFile());
+        assertThat(answer.at("/format").asText()).isEqualTo("longnight-worth/1");
+        assertThat(answer.at("/effects/0/change").asText()).isEqualTo("without");
+        assertThat(answer.at("/effects/0/shortfallSaved_J").asDouble()).isNegative();
+        assertThat(Files.readString(there.resolve("worth.csv"))).startsWith("change,extra heat saved [W],");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--demand 0", "--shortfall 1200", "--threads 0", "--kit none.yaml", "--person none.yaml"})
+    void bad_options_are_bad_input_and_nothing_is_written(String options) throws Exception {
+        String[] more = options.split(" ");
+        assertThat(run("worth", FIRST, "--out", folder.resolve("x").toString(), more[0], more[1]))
+                .isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString()).isNotEmpty();
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).isEmpty();
+        }
+    }
+
+    @Test
+    void a_laboratory_is_refused() {
+        assertThat(run("worth", SCENARIOS.resolve("laboratory.yaml").toString(), "--json", "-"))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("a laboratory has no weather");
+    }
+
+    @Test
+    void help_has_one_worked_example() {
+        assertThat(run("worth", "--help")).isZero();
+        assertThat(out.toString()).contains("Example:", "longnight worth scenarios/first-night.yaml");
+    }
+
+    private static String flat(String text) {
+        return text.replaceAll("<[^>]*>", " ").replace("#", " ").replaceAll("\\s+", " ");
+    }
+}
