@@ -188,10 +188,13 @@ final class Plots {
         plot(sheet, 58.0 * bars.size(), plot);
     }
 
-    /** Bars of which the names are long: each name stands above its bar. Values from 0. */
-    static void namedBars(Sheet sheet, String heading, List<Bar> bars) {
+    /**
+     * Bars of which the names are long: each name stands above its bar. Values from 0.
+     *
+     * @param longest value of a bar of full length, the same for all lists that are compared
+     */
+    static void namedBars(Sheet sheet, String heading, List<Bar> bars, double longest) {
         sheet.text(heading, Fonts.bold(Sheet.HEADING));
-        double longest = bars.stream().mapToDouble(Bar::value).max().orElse(1);
         double room = (Sheet.WIDTH - 2.0 * Sheet.MARGIN) * (1 - LABEL_SHARE);
         for (Bar bar : bars) {
             sheet.space(8);

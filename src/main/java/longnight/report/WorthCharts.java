@@ -46,7 +46,7 @@ final class WorthCharts {
             sheet.text(Prose.text(heading), Fonts.bold(Sheet.HEADING));
             sheet.text(Prose.text("worth.chart.none"), Fonts.plain(Sheet.TEXT));
         } else {
-            Plots.namedBars(sheet, Prose.text(heading), bars);
+            Plots.namedBars(sheet, Prose.text(heading), bars, longest / 1e3);
         }
     }
 
@@ -70,7 +70,7 @@ final class WorthCharts {
                 bars.add(new Plots.Bar(
                         WorthWording.name(each), Math.min(longest, each.moves()) / 1e3, WorthWording.moves(each)));
             }
-            Plots.namedBars(sheet, Prose.text("worth.chart.moves"), bars);
+            Plots.namedBars(sheet, Prose.text("worth.chart.moves"), bars, longest / 1e3);
             sheet.text(Prose.text("worth.assumptions"), Fonts.plain(Sheet.SMALL));
         });
     }
