@@ -50,8 +50,10 @@ final class ColdestCommand implements Callable<Integer> {
     private @Nullable Path kit;
 
     @Mixin
-    @SuppressWarnings("NullAway.Init") // filled in by the parser
-    private AnswerOptions answer;
+    private final Destination to = new Destination();
+
+    @Mixin
+    private final Threads threads = new Threads();
 
     @Override
     public Integer call() throws IOException {
@@ -60,20 +62,26 @@ final class ColdestCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), Prose.text("fault.persons", String.valueOf(people.size())));
         }
-        answer.require(file, VERB, ColdestFiles.NAMES);
+        int together = threads.count(spec.commandLine());
+        to.require(OutdoorNight.folder(file, VERB), ColdestFiles.NAMES);
         Scenario night =
                 OutdoorNight.read(file, new Instead(people.isEmpty() ? null : people.get(0), kit), spec.commandLine());
-        Coldest coldest = coldest(night, most);
-        answer.deliver(file, VERB, ColdestFiles.of(coldest), ColdestPage.page(coldest), ColdestJson.text(coldest));
+        Coldest coldest = coldest(night, most, together);
+        to.write(
+                spec.commandLine(),
+                ColdestFiles.of(coldest),
+                ColdestPage.page(coldest),
+                () -> ColdestJson.text(coldest),
+                () -> "");
         return ExitCode.FINE;
     }
 
-    private Coldest coldest(Scenario night, Line most) {
+    private Coldest coldest(Scenario night, Line most, int together) {
         OutdoorNight.requireWindow(night, most, file, spec.commandLine());
         if (people.size() < 2) {
-            return Coldest.of(night, People.smallAndLean(Prose.text("coldest.weak")), most, answer.threads());
+            return Coldest.of(night, People.smallAndLean(Prose.text("coldest.weak")), most, together);
         }
         Scenario other = OutdoorNight.read(file, new Instead(people.get(1), kit), spec.commandLine());
-        return Coldest.of(night, other.person(), most, answer.threads());
+        return Coldest.of(night, other.person(), most, together);
     }
 }

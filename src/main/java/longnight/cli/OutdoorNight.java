@@ -26,6 +26,14 @@ final class OutdoorNight {
         return night;
     }
 
+    /** Beside where the caller stands, not beside the file: the file's folder may be shared or read-only. */
+    static Path folder(Path file, String verb) {
+        Path last = file.getFileName();
+        String name = last == null ? "night" : last.toString();
+        int dot = name.lastIndexOf('.');
+        return Path.of((dot > 0 ? name.substring(0, dot) : name) + "-" + verb);
+    }
+
     /** @throws ParameterException when a demand is the line and the night shorter than its window */
     static void requireWindow(Scenario night, Line line, Path file, CommandLine commandLine) {
         if (line.measure() == Line.Measure.DEMAND && night.plan().duration() < Line.DEMAND_WINDOW) {

@@ -49,19 +49,23 @@ final class WorthCommand implements Callable<Integer> {
     private @Nullable Path kit;
 
     @Mixin
-    @SuppressWarnings("NullAway.Init") // filled in by the parser
-    private AnswerOptions answer;
+    private final Destination to = new Destination();
+
+    @Mixin
+    private final Threads threads = new Threads();
 
     @Override
     public Integer call() throws IOException {
         Line most = LineOptions.line(line, spec);
-        answer.require(file, VERB, WorthFiles.NAMES);
+        int together = threads.count(spec.commandLine());
+        to.require(OutdoorNight.folder(file, VERB), WorthFiles.NAMES);
         Instead instead = new Instead(person, kit);
         Scenario night = OutdoorNight.read(file, instead, spec.commandLine());
         OutdoorNight.requireWindow(night, most, file, spec.commandLine());
         Gear gear = ScenarioReader.gear(file, instead);
-        Worth worth = Worth.of(night, gear.pieces(), gear.pads(), most, NumericalSettings.standard(), answer.threads());
-        answer.deliver(file, VERB, WorthFiles.of(worth), WorthPage.page(worth), WorthJson.text(worth));
+        Worth worth = Worth.of(night, gear.pieces(), gear.pads(), most, NumericalSettings.standard(), together);
+        to.write(
+                spec.commandLine(), WorthFiles.of(worth), WorthPage.page(worth), () -> WorthJson.text(worth), () -> "");
         return ExitCode.FINE;
     }
 }

@@ -58,13 +58,8 @@ final class Assumptions {
     }
 
     private static double shortfall(Night night, NumericalSettings settings) {
-        NightEngine engine = NightEngine.compile(night.scenario(), night.model());
-        NightResult result;
-        try {
-            result = engine.run(settings);
-        } catch (ArithmeticException broken) { // where long steps break down, short ones are taken
-            result = engine.run(NumericalSettings.standard());
-        }
+        NightResult result =
+                NightEngine.compile(night.scenario(), night.model()).run(settings);
         return Double.isNaN(result.stopped()) ? result.shortfallHeat() : Double.NaN;
     }
 

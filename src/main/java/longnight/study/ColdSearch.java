@@ -234,19 +234,9 @@ public final class ColdSearch {
             return last != null && Math.abs(latestAt - kelvin) <= 2 * ACCURACY ? last : run(kelvin);
         }
 
-        /** Where long steps break down, short ones are taken. */
-        private NightResult answer(NightEngine engine) {
-            try {
-                return engine.run(settings);
-            } catch (ArithmeticException broken) {
-                runs++;
-                return engine.run(fine);
-            }
-        }
-
         private NightResult run(double kelvin) {
             runs++;
-            NightResult result = answer(NightEngine.compile(shifts.at(kelvin), model));
+            NightResult result = NightEngine.compile(shifts.at(kelvin), model).run(settings);
             latestAt = kelvin;
             latest = result;
             return result;

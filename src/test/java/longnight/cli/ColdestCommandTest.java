@@ -87,7 +87,7 @@ class ColdestCommandTest {
                 "--shortfall 0_kJ/m2",
                 "--demand 2 --core-heat",
                 "--threads 0",
-                "--threads 65",
+                "--threads 513",
                 "--person a.yaml --person b.yaml --person c.yaml",
                 "--person nobody.yaml",
                 "--kit nothing.yaml",
