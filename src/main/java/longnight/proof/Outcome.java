@@ -121,6 +121,11 @@ public record Outcome(Experiment experiment, List<Row> rows) {
                 goalsAny += (double) some / of;
             }
         }
+        if (outcomes.stream()
+                .flatMap(outcome -> outcome.rows.stream())
+                .noneMatch(row -> row.check.pool() == Check.Pool.SKIN_HELD)) {
+            sums.remove(Check.Pool.SKIN_HELD); // no heat was held in any: it would be the same again
+        }
         Map<Check.Pool, Pooled> pools = new TreeMap<>();
         sums.forEach((pool, sum) ->
                 pools.put(pool, new Pooled((int) sum[0], sum[1] / sum[0], Math.sqrt(sum[2] / sum[0]))));

@@ -49,7 +49,7 @@ class LeastCommandTest {
                 .contains("Lightest kit that holds on paper", "Every lighter kit is refuted", "What was shown", "boots")
                 .contains("Caution: A planning aid")
                 .doesNotContain("NaN");
-        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 110);
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 114);
         JsonNode json =
                 new ObjectMapper().readTree(results.resolve("least.json").toFile());
         assertThat(json.at("/format").asText()).isEqualTo("longnight-least/1");

@@ -180,12 +180,14 @@ class BandTest {
     @Test
     void losses_that_are_off_raise_demand_and_bill_alike() {
         Outline outline = Outline.of(
-                nominal(scenario("laboratory")),
-                Band.times(scenario("laboratory").plan()));
-        Outline more = outline.losing(0.1);
-        assertThat(more.demand()).isCloseTo(1.1 * outline.demand(), within(1e-12));
-        double lost = outline.shortfallHeat() + outline.restHeat() * 3 * 3600;
-        assertThat(more.shortfallHeat()).isCloseTo(outline.shortfallHeat() + 0.1 * lost, within(1e-6));
+                nominal(scenario("overcast-forest")),
+                Band.times(scenario("overcast-forest").plan()));
+        double share = 2.2 / outline.demand() - 1;
+        Outline more = outline.losing(share);
+        assertThat(more.demand()).isCloseTo(2.2, within(1e-12));
+        double lost = outline.shortfallHeat()
+                + outline.restHeat() * scenario("overcast-forest").plan().duration();
+        assertThat(more.shortfallHeat()).isCloseTo(outline.shortfallHeat() + share * lost, within(1e-6));
         assertThat(more.deficitDawn()).isEqualTo(outline.deficitDawn());
         assertThat(outline.demand() <= 2 && outline.holds()).isTrue();
         assertThat(more.holds()).isFalse();
