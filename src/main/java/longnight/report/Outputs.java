@@ -152,10 +152,10 @@ public final class Outputs {
                 ProofCharts.HEAT);
         for (Check.Pool pool : List.of(Check.Pool.CORE, Check.Pool.SKIN, Check.Pool.HEAT)) {
             if (ProofCharts.has(outcomes, pool)) {
-                bundle.picture(Objects.requireNonNull(names.get(pool)), () -> ProofCharts.of(outcomes, pool));
+                bundle.picture(Objects.requireNonNull(names.get(pool)), () -> ProofCharts.of(proof, pool));
             }
         }
-        return bundle.picture(ProofCharts.PARITY, () -> ProofCharts.parity(outcomes))
+        return bundle.picture(ProofCharts.PARITY, () -> ProofCharts.parity(proof))
                 .file(ProofJson.FILE, ProofJson.text(proof))
                 .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
     }

@@ -13,6 +13,7 @@ import java.util.function.ToDoubleFunction;
 import longnight.night.Caution;
 import longnight.proof.Check;
 import longnight.proof.Outcome;
+import longnight.proof.Proof;
 
 /**
  * Model against measurement as pictures: for each kind of figure one line a check, with the model's range over what is assumed
@@ -50,8 +51,9 @@ final class ProofCharts {
         return !shown(outcomes, pool).isEmpty();
     }
 
-    static Picture of(List<Outcome> outcomes, Check.Pool pool) {
-        return framed("proof.chart." + pool, ProofTables.score(outcomes, pool), sheet -> {
+    static Picture of(Proof proof, Check.Pool pool) {
+        List<Outcome> outcomes = proof.outcomes();
+        return framed(proof, "proof.chart." + pool, ProofTables.score(outcomes, pool), sheet -> {
             List<Shown> all = shown(outcomes, pool);
             key(sheet);
             double low = least(all);
@@ -69,8 +71,9 @@ final class ProofCharts {
     }
 
     /** Every measured figure that is pooled, model against measurement in units of its own kind. */
-    static Picture parity(List<Outcome> outcomes) {
-        return framed("proof.chart.parity", String.join(" ", ProofTables.score(outcomes)), sheet -> {
+    static Picture parity(Proof proof) {
+        List<Outcome> outcomes = proof.outcomes();
+        return framed(proof, "proof.chart.parity", String.join(" ", ProofTables.score(outcomes)), sheet -> {
             for (Check.Pool pool : List.of(Check.Pool.CORE, Check.Pool.SKIN, Check.Pool.HEAT)) {
                 List<Shown> all = shown(outcomes, pool);
                 if (!all.isEmpty()) {
@@ -82,12 +85,12 @@ final class ProofCharts {
         });
     }
 
-    private static Picture framed(String key, String about, java.util.function.Consumer<Sheet> content) {
+    private static Picture framed(Proof proof, String key, String about, java.util.function.Consumer<Sheet> content) {
         return Picture.framed(
                 new Picture.Frame(
                         Prose.text("proof.chart.title"),
                         Prose.text(key),
-                        "",
+                        proof.shipped() ? Prose.text("proof.chart.fitted") : "",
                         about,
                         List.of(Wording.shortText(Caution.PLANNING_AID))),
                 content);

@@ -98,8 +98,9 @@ class ValidationPageTest {
                 .contains("clothing-classes");
         assertThat(ProofPage.page(PROOF).lines())
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(Console.WIDTH + 25));
-        assertThat(new String(ProofCharts.parity(PROOF.outcomes()).svg(), StandardCharsets.UTF_8))
-                .contains("permission");
+        assertThat(new String(ProofCharts.parity(PROOF).svg(), StandardCharsets.UTF_8))
+                .contains("permission")
+                .contains("fitted to these");
     }
 
     @Test
@@ -114,9 +115,9 @@ class ValidationPageTest {
         lines.add("\n" + part("middle"));
         lines.add("## Pictures\n");
         for (Pool pool : List.of(Pool.CORE, Pool.SKIN, Pool.HEAT)) {
-            picture(lines, Objects.requireNonNull(PICTURES.get(pool)), ProofCharts.of(PROOF.outcomes(), pool));
+            picture(lines, Objects.requireNonNull(PICTURES.get(pool)), ProofCharts.of(PROOF, pool));
         }
-        picture(lines, ProofCharts.PARITY, ProofCharts.parity(PROOF.outcomes()));
+        picture(lines, ProofCharts.PARITY, ProofCharts.parity(PROOF));
         lines.add("\n## All figures\n");
         table(lines);
         lines.add("\n## What cannot be run\n");
