@@ -176,6 +176,7 @@ final class Network {
 
     private final @Nullable Films films;
     private final WindRatio[] windRatio;
+    private final WindRatio.Breeze[] breeze = new WindRatio.Breeze[S];
     /** Published exposed shares are of the whole skin; with contact patches set apart they apply to what is left. */
     private final double exposedFactor;
 
@@ -285,6 +286,7 @@ final class Network {
         patchVapour = new double[patches];
         insensible = new double[patches];
         windRatio = new WindRatio[patches];
+        Arrays.setAll(breeze, each -> new WindRatio.Breeze());
         System.arraycopy(body.capacities(), 0, capacity, 0, Body.NODES);
         this.wet = wet;
         clingLeast = clothing.get(ClothingParameter.CLING_LEAST);
@@ -476,6 +478,7 @@ final class Network {
             double saturation = SkinVapour.saturation(vapourAt[s]);
             vapour[s] = saturation - around.vapourPressure;
             vapourSlope[s] = SkinVapour.slope(vapourAt[s], saturation);
+            breeze[s].set(around.windAt[s], walk);
         }
         double stillShare = PostureExchange.stillShare(posture) * exposedFactor;
         double windShare = PostureExchange.windShare(posture) * exposedFactor;
@@ -525,7 +528,7 @@ final class Network {
                 bareAir[s] += area * convection;
                 bareRadiation[s] += area * radiation;
             } else {
-                double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(around.windAt[s], walk);
+                double ratio = stack.prescribed() ? 1.0 : windRatio[p].at(breeze[s]);
                 double outerFilm = stack.prescribed()
                         ? stack.areaGrowth() * (convection + radiation)
                         : stack.areaGrowth() / (STATIC_FILM * ratio);

@@ -40,11 +40,11 @@ public final class NightEngine {
 
     private final double staticTotal;
 
-    private NightEngine(Scenario scenario, ModelChoice choice) {
+    private NightEngine(Scenario scenario, ModelChoice choice, Body body) {
         this.scenario = scenario;
         this.choice = choice;
         surroundings = scenario.surroundings().with(choice.outdoors());
-        body = Body.of(scenario.person(), choice.body(), choice.options());
+        this.body = body;
         dressed = new HashMap<>();
         for (Phase phase : scenario.plan().stretches()) {
             dressed.computeIfAbsent(dress(phase), key -> compileStacks(phase));
@@ -86,7 +86,16 @@ public final class NightEngine {
 
     /** Compiles a scenario with a given model. */
     public static NightEngine compile(Scenario scenario, ModelChoice choice) {
-        return new NightEngine(scenario, choice);
+        return compile(scenario, choice, Body.of(scenario.person(), choice.body(), choice.options()));
+    }
+
+    /**
+     * The same with a body that was made before, for many kits of one person.
+     *
+     * @param body of the scenario's person under that choice
+     */
+    public static NightEngine compile(Scenario scenario, ModelChoice choice, Body body) {
+        return new NightEngine(scenario, choice, body);
     }
 
     /** Compiles and runs a scenario with the nominal model; where water plays a part, also says what it cost. */

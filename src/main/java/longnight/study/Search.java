@@ -205,7 +205,7 @@ final class Search {
             return false;
         }
         count.incrementAndGet();
-        return Trial.deficitDry(night) > DEAD_BAND + DEFICIT_ALLOWANCE;
+        return trial.deficitDry(night) > DEAD_BAND + DEFICIT_ALLOWANCE;
     }
 
     private Finding look(Outfit.Kit kit, double mass) {

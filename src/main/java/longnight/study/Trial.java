@@ -14,6 +14,7 @@ import longnight.night.NightEngine;
 import longnight.night.NightPlan;
 import longnight.night.NightResult;
 import longnight.night.NumericalSettings;
+import longnight.night.Outline;
 import longnight.night.Phase;
 import longnight.night.Scenario;
 
@@ -28,9 +29,13 @@ final class Trial {
     /** Steps of a bound: twice the usual ones (numerical choice; the allowance covers what that moves). */
     private static final NumericalSettings COARSE = NumericalSettings.dry().divided(0.5);
 
+    private static final double[] NO_TIMES = {};
+
     private final Scenario scenario;
     private final Map<Phase, Wearing> wearing = new HashMap<>();
+    private final Body body;
     private final double[] areas;
+
     /** Up to when a night is run for a bound [s]; the demand of its first part is never above that of the whole. */
     private double enough;
 
@@ -44,7 +49,12 @@ final class Trial {
         }
         enough = scenario.plan().duration();
         ModelChoice nominal = ModelChoice.nominal();
-        areas = Body.of(scenario.person(), nominal.body(), nominal.options()).segmentAreas();
+        body = Body.of(scenario.person(), nominal.body(), nominal.options());
+        areas = body.segmentAreas();
+    }
+
+    private NightEngine engine(Scenario dressed) {
+        return NightEngine.compile(dressed, ModelChoice.nominal(), body);
     }
 
     /** How a phase dresses, and whether it lies before dusk. */
@@ -83,7 +93,7 @@ final class Trial {
     }
 
     NightResult run(Outfit.Kit kit, NumericalSettings settings) {
-        return NightEngine.compile(in(kit), ModelChoice.nominal()).run(settings);
+        return engine(in(kit)).run(settings);
     }
 
     /** Runs a kit dry and learns when its demand is largest; bounds will go no further. */
@@ -106,9 +116,9 @@ final class Trial {
     }
 
     /** Core-heat deficit at the end of a whole dry night [J]; NaN when it stopped early. */
-    static double deficitDry(Scenario night) {
-        NightResult result = NightEngine.compile(night, ModelChoice.nominal()).run(COARSE);
-        return Double.isNaN(result.stopped()) ? result.coreHeatDeficitDawn() : Double.NaN;
+    double deficitDry(Scenario night) {
+        Outline result = engine(night).outline(COARSE, NO_TIMES);
+        return Double.isNaN(result.stopped()) ? result.deficitDawn() : Double.NaN;
     }
 
     /** Whether the plan begins before dusk: then clothes decide how warm the body comes into the night. */
@@ -118,7 +128,7 @@ final class Trial {
 
     double demandDry(Scenario night) {
         Scenario first = enough < scenario.plan().duration() ? night.withPlan(upTo(night.plan(), enough)) : night;
-        return NightEngine.compile(first, ModelChoice.nominal()).run(COARSE).demand();
+        return engine(first).outline(COARSE, NO_TIMES).demand();
     }
 
     private static NightPlan upTo(NightPlan plan, double end) {

@@ -59,7 +59,7 @@ class RelaxedNightTest {
                 if (!trial.beginsBefore() && own < 2.2) {
                     double deficit =
                             trial.run(kit, NumericalSettings.standard()).coreHeatDeficitDawn();
-                    double bound = Trial.deficitDry(field.night(trial, some));
+                    double bound = trial.deficitDry(field.night(trial, some));
                     assertThat(bound > 15e3 + Search.DEFICIT_ALLOWANCE && deficit <= 15e3)
                             .as("%s: %s", night, kit)
                             .isFalse();

@@ -50,25 +50,64 @@ public final class WindRatio {
      * @param walk  walking speed [m/s], 0 to 1.2; 0 for a still person
      */
     public double at(double speed, double walk) {
-        double v = Math.max(speed, REST);
-        double thick = Math.min(
-                1, 0.54 * powerPermeability * StrictMath.exp(-0.15 * v - 0.22 * walk) - 0.06 * logPermeability + 0.5);
+        Breeze breeze = new Breeze();
+        breeze.set(speed, walk);
+        return at(breeze);
+    }
+
+    /** What wind and walking make alike of all that is worn in them, to be reckoned once. */
+    public static final class Breeze {
+        private double v;
+        private double walk;
+        private double thick;
+        private double clothed = Double.NaN;
+        private double bare = Double.NaN;
+
+        /** Speeds as in {@link WindRatio#at(double, double)}. */
+        public void set(double speed, double walking) {
+            double now = Math.max(speed, REST);
+            if (now != v || walking != walk) {
+                v = now;
+                walk = walking;
+                thick = StrictMath.exp(-0.15 * v - 0.22 * walk);
+                clothed = Double.NaN;
+                bare = Double.NaN;
+            }
+        }
+
+        private double clothed() {
+            if (Double.isNaN(clothed)) {
+                clothed = WindRatio.clothed(Math.min(v, LIGHT_LIMIT), walk);
+            }
+            return clothed;
+        }
+
+        private double bare() {
+            if (Double.isNaN(bare)) {
+                bare = WindRatio.bare(Math.min(v, BARE_LIMIT), walk);
+            }
+            return bare;
+        }
+    }
+
+    /** Ratio [1] as {@link #at(double, double)}. */
+    public double at(Breeze breeze) {
+        double thick = Math.min(1, 0.54 * powerPermeability * breeze.thick - 0.06 * logPermeability + 0.5);
         double ratio = thick;
         if (resistance < THICK_ABOVE) {
-            double light = Math.min(lightAt(v, walk), thick);
+            double light = Math.min(lightAt(breeze), thick);
             double share = Math.min(1, Math.max(0, (resistance - LIGHT_BELOW) / (THICK_ABOVE - LIGHT_BELOW)));
             ratio = light + share * (thick - light);
         }
         return Math.min(1, ratio * factor);
     }
 
-    private double lightAt(double v, double walk) {
-        double clothed = clothed(Math.min(v, LIGHT_LIMIT), walk);
+    private double lightAt(Breeze breeze) {
         if (resistance >= FULLY_LIGHT) {
-            return clothed;
+            return breeze.clothed();
         }
-        double bare = bare(Math.min(v, BARE_LIMIT), walk);
-        return ((FULLY_LIGHT - resistance) * bare * WholeBody.STILL_AIR + resistance * clothed * TOTAL_AT_FULLY_LIGHT)
+        return ((FULLY_LIGHT - resistance) * breeze.bare() * WholeBody.STILL_AIR
+                        + resistance * breeze.clothed() * TOTAL_AT_FULLY_LIGHT)
                 / (FULLY_LIGHT * total);
     }
 
