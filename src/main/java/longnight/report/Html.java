@@ -80,7 +80,7 @@ final class Html {
 
     private void figure(Page.Figure figure) {
         out.append("<figure>\n<img src=\"data:image/svg+xml;base64,")
-                .append(Base64.getEncoder().encodeToString(figure.picture().svg()))
+                .append(Base64.getEncoder().encodeToString(figure.picture().inPage()))
                 .append("\" alt=\"")
                 .append(escaped(figure.words()))
                 .append("\">\n");
