@@ -77,6 +77,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new WorthCommand())
                 .addSubcommand(new WintersCommand())
                 .addSubcommand(new ReplayCommand())
+                .addSubcommand(new LessonCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }
