@@ -78,6 +78,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new WintersCommand())
                 .addSubcommand(new ReplayCommand())
                 .addSubcommand(new LeastCommand())
+                .addSubcommand(new LessonCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

@@ -12,6 +12,9 @@ import java.util.List;
  * scroll in a frame of their own, and print and dark screens have their own look.
  */
 final class Html {
+    /** A longer cell holds words and no figure. */
+    private static final int WORDS = 20;
+
     private final StringBuilder out = new StringBuilder();
 
     private Html() {}
@@ -80,7 +83,7 @@ final class Html {
 
     private void figure(Page.Figure figure) {
         out.append("<figure>\n<img src=\"data:image/svg+xml;base64,")
-                .append(Base64.getEncoder().encodeToString(figure.picture().svg()))
+                .append(Base64.getEncoder().encodeToString(figure.picture().inPage()))
                 .append("\" alt=\"")
                 .append(escaped(figure.words()))
                 .append("\">\n");
@@ -94,17 +97,26 @@ final class Html {
                 .append("\">\n<table>\n");
         element("caption", "", grid.caption());
         out.append("<thead><tr>");
-        grid.columns()
-                .forEach(column ->
-                        out.append("<th scope=\"col\">").append(escaped(column)).append("</th>"));
+        for (int i = 0; i < grid.columns().size(); i++) {
+            out.append("<th scope=\"col\"").append(words(grid, i)).append('>');
+            out.append(escaped(grid.columns().get(i))).append("</th>");
+        }
         out.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : grid.rows()) {
             out.append("<tr><th scope=\"row\">").append(escaped(row.get(0))).append("</th>");
-            row.subList(1, row.size())
-                    .forEach(cell -> out.append("<td>").append(escaped(cell)).append("</td>"));
+            for (int i = 1; i < row.size(); i++) {
+                out.append("<td").append(words(grid, i)).append('>');
+                out.append(escaped(row.get(i))).append("</td>");
+            }
             out.append("</tr>\n");
         }
         out.append("</tbody>\n</table>\n</div>\n");
+    }
+
+    /** Columns of figures stand to the right, columns of words to the left. */
+    private static String words(Page.Grid grid, int column) {
+        boolean words = grid.rows().stream().anyMatch(row -> row.get(column).length() > WORDS);
+        return words && column > 0 ? " class=\"words\"" : "";
     }
 
     private void cautions(Page page) {

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * One picture, twice: the same strokes as pixels and as vectors.
+ * One picture, to be drawn as pixels and as vectors from the same strokes.
  *
- * @param png pixels
- * @param svg vectors with real text
+ * @param frame   what stands around the drawing where it travels alone
+ * @param content draws what is between
  */
-record Picture(byte[] png, byte[] svg) {
+record Picture(Frame frame, Consumer<Sheet> content) {
 
     /**
      * What stands around a drawing, because pictures travel alone.
@@ -30,6 +30,28 @@ record Picture(byte[] png, byte[] svg) {
 
     /** The answer above, cautions below, and the content between them. */
     static Picture framed(Frame frame, Consumer<Sheet> content) {
+        return new Picture(frame, content);
+    }
+
+    /** Pixels. */
+    byte[] png() {
+        return whole().png();
+    }
+
+    /** Vectors with real text. */
+    byte[] svg() {
+        return svg(whole());
+    }
+
+    /** The content alone as vectors, for a page that says the answer and carries the cautions itself. */
+    byte[] inPage() {
+        Fonts.install();
+        Sheet sheet = new Sheet();
+        content.accept(sheet);
+        return svg(sheet);
+    }
+
+    private Sheet whole() {
         Fonts.install();
         Sheet sheet = new Sheet();
         sheet.text(frame.title(), Fonts.plain(Sheet.HEADING));
@@ -43,8 +65,13 @@ record Picture(byte[] png, byte[] svg) {
         sheet.space(24);
         content.accept(sheet);
         sheet.box(Prose.text("caution.heading"), frame.cautions());
+        return sheet;
+    }
+
+    /** A picture saved out of a page still has the cautions in its description. */
+    private byte[] svg(Sheet sheet) {
         String description =
                 Prose.text("chart.description", frame.headline(), frame.warning(), String.join(" ", frame.cautions()));
-        return new Picture(sheet.png(), sheet.svg(frame.title() + ": " + frame.about(), description));
+        return sheet.svg(frame.title() + ": " + frame.about(), description);
     }
 }

@@ -58,12 +58,27 @@ class HtmlTest {
         Page page = new Page("kind", name, name, name).text(name).caution(name);
         page.heading(name).add(new Page.Items(List.of(name)));
         page.add(new Page.Grid(name, List.of(name, name), List.of(List.of(name, name))));
-        page.add(new Page.Figure(name, name, new Picture(new byte[0], new byte[0])));
+        page.add(new Page.Figure(
+                name,
+                name,
+                Picture.framed(new Picture.Frame(name, name, name, name, List.of(name)), sheet -> sheet.space(9))));
         Document set = parsed(Html.text(page));
         assertThat(set.getElementsByTagName("script").getLength()).isZero();
         assertThat(all(set, "h1").get(0).getTextContent()).isEqualTo(name);
         assertThat(all(set, "img").get(0).getAttribute("alt")).isEqualTo(name);
         assertThat(all(set, "img").get(0).hasAttribute("onload")).isFalse();
+    }
+
+    /** The page says the answer and the cautions once; a picture in it that said them again would only be in the way. */
+    @Test
+    void pictures_inside_a_page_leave_cautions_to_the_page_but_keep_them_in_their_description() {
+        Picture picture = Charts.coreHeatDeficit(NightFixture.failing());
+        String caution = Wording.shortText(longnight.night.Caution.PLANNING_AID);
+        String inside = new String(picture.inPage(), StandardCharsets.UTF_8);
+        assertThat(inside).doesNotContain(">" + Prose.text("caution.heading") + "<");
+        assertThat(inside.substring(0, inside.indexOf("</desc"))).contains(caution.substring(0, 40));
+        assertThat(new String(picture.svg(), StandardCharsets.UTF_8))
+                .contains(">" + Prose.text("caution.heading") + "<");
     }
 
     @Test
