@@ -14,6 +14,7 @@ import longnight.report.Prose;
 import longnight.report.ResultJson;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -57,6 +58,9 @@ final class NightCommand implements Callable<Integer> {
     @Option(names = "--step", paramLabel = "SECONDS", descriptionKey = "step")
     private @Nullable Double step;
 
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
+
     /**
      * @param reader turns a file into a question
      * @param engine answers it
@@ -89,15 +93,15 @@ final class NightCommand implements Callable<Integer> {
 
         PrintWriter page = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Outputs.@Nullable Written written = folder == null ? null : Outputs.write(result, folder);
+        Outputs.@Nullable Written written = folder == null ? null : Outputs.write(result, folder, shown.units());
         if (jsonFile != null) {
             Outputs.write(ResultJson.text(result), jsonFile);
         }
-        page.print(jsonAlone ? ResultJson.text(result) : Console.page(result));
+        page.print(jsonAlone ? ResultJson.text(result) : Console.page(result, shown.units()));
         if (reference) {
             NightResult dry = settings.water() ? engine.apply(scenario, settings(NumericalSettings.dry())) : result;
             NightResult second = engine.apply(scenario, NumericalSettings.referenceIntegrator());
-            (jsonAlone ? err : page).print(Console.comparison(result, dry, second));
+            (jsonAlone ? err : page).print(Console.comparison(result, dry, second, shown.units()));
         }
         if (written != null && folder != null) {
             if (!jsonAlone) {

@@ -10,18 +10,23 @@ final class Notes {
 
     private Notes() {}
 
+    /** {@link #text(NightResult, Units)} in metric units. */
     static String text(NightResult result) {
+        return text(result, Units.METRIC);
+    }
+
+    static String text(NightResult result, Units units) {
         StringBuilder text = new StringBuilder();
         text.append(Prose.text("notes.title", result.scenario().title())).append('\n');
         text.append(Wording.who(result)).append('\n');
-        text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
+        text.append(Wording.verdict(result, units)).append(' ').append(Wording.atRisk(result, units));
         text.append("\n\n");
-        for (String paragraph : Account.of(result)) {
+        for (String paragraph : Account.of(result, units)) {
             text.append(paragraph).append("\n\n");
         }
         text.append(Prose.text("caution.heading")).append("\n\n");
         for (Caution caution : result.cautions()) {
-            text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
+            text.append(Wording.fullText(caution, units).replace("\n", "\n\n")).append("\n\n");
         }
         text.append(Prose.text("notes.guessed")).append("\n\n");
         if (result.guessed().isEmpty()) {
@@ -31,8 +36,8 @@ final class Notes {
             text.append(Prose.text(
                             "notes.guessed.line",
                             guess.subject(),
-                            Figures.guessedQuantity(guess),
-                            Figures.guessedValue(guess, 3),
+                            units.guessedQuantity(guess),
+                            units.guessedValue(guess, 3),
                             guess.reason()))
                     .append('\n');
         }

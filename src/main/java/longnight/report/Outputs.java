@@ -107,18 +107,18 @@ public final class Outputs {
         }
     }
 
-    /** What belongs into a night's folder. */
-    static Bundle of(NightResult result) {
+    /** What belongs into a night's folder. JSON is in the engine's units, the rest in those asked for. */
+    static Bundle of(NightResult result, Units units) {
         Bundle bundle = new Bundle(NIGHT)
-                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result))
-                .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result));
+                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result, units))
+                .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result, units));
         if (Account.isWet(result)) {
-            bundle.picture(Charts.WATER, () -> Charts.waterByLayer(result));
+            bundle.picture(Charts.WATER, () -> Charts.waterByLayer(result, units));
         }
-        return bundle.file(HourCsv.FILE, HourCsv.text(result))
+        return bundle.file(HourCsv.FILE, HourCsv.text(result, units))
                 .file(ResultJson.FILE, ResultJson.text(result))
-                .notes(Notes.FILE, Notes.text(result))
-                .page(NightPage.FILE, () -> NightPage.of(result));
+                .notes(Notes.FILE, Notes.text(result, units))
+                .page(NightPage.FILE, () -> NightPage.of(result, units));
     }
 
     /** What belongs into a proof's folder. */
@@ -141,9 +141,14 @@ public final class Outputs {
                 .notes(PROOF_PAGE, page + "\n" + Wording.fullText(Caution.PLANNING_AID) + "\n");
     }
 
-    /** Writes all files of a night into a folder, which is made when it is not there. */
+    /** {@link #write(NightResult, Path, Units)} in metric units. */
     public static Written write(NightResult result, Path folder) throws IOException {
-        return write(of(result), folder);
+        return write(result, folder, Units.METRIC);
+    }
+
+    /** Writes all files of a night into a folder, which is made when it is not there. */
+    public static Written write(NightResult result, Path folder, Units units) throws IOException {
+        return write(of(result, units), folder);
     }
 
     /**

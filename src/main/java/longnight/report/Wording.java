@@ -11,10 +11,18 @@ import org.jspecify.annotations.Nullable;
 
 /** The sentences that several outputs share: verdict, parts at risk, cautions. */
 final class Wording {
+    /** Below this core temperature the model is stretched [degC]; design decision of the verdict. */
+    static final double STRETCHED_BELOW = 34;
+
     private Wording() {}
 
-    /** One sentence of verdict, without the parts at risk. */
+    /** {@link #verdict(NightResult, Units)} in metric units. */
     static String verdict(NightResult result) {
+        return verdict(result, Units.METRIC);
+    }
+
+    /** One sentence of verdict, without the parts at risk. */
+    static String verdict(NightResult result, Units units) {
         Verdict verdict = result.verdict();
         String key = "verdict." + verdict.outcome().name();
         return switch (verdict.outcome()) {
@@ -24,52 +32,61 @@ final class Wording {
                         ? Prose.text("verdict.no-demand", holds)
                         : Prose.text("verdict.demand", holds, Figures.decimals(result.demand(), 2));
             }
-            case DOES_NOT_HOLD -> Prose.text(key, clock(result, verdict.from()), reasons(result));
+            case DOES_NOT_HOLD -> Prose.text(key, clock(result, verdict.from()), reasons(result, units));
             case OUTSIDE_THE_MODEL -> {
                 String limits = verdict.limits().isEmpty()
                         ? Prose.text("verdict.outside-unsaid")
                         : verdict.limits().stream()
-                                .map(limit -> limit(result, limit))
+                                .map(limit -> limit(result, limit, units))
                                 .collect(Collectors.joining("; "));
                 yield verdict.reasons().isEmpty()
                         ? Prose.text(key, limits)
-                        : Prose.text("verdict.outside-after", limits, reasons(result));
+                        : Prose.text("verdict.outside-after", limits, reasons(result, units));
             }
         };
     }
 
     /** Limits found on the way are codes with words of their own; those of the input are told in words already. */
-    private static String limit(NightResult result, String limit) {
+    private static String limit(NightResult result, String limit, Units units) {
         String key = "limit." + limit;
-        return Prose.find(key) == null ? limit : Prose.text(key, clock(result, result.stopped()));
+        return Prose.find(key) == null
+                ? limit
+                : Prose.text(key, clock(result, result.stopped()), units.line(Measure.TEMPERATURE, 32));
     }
 
-    private static String reasons(NightResult result) {
+    private static String reasons(NightResult result, Units units) {
         return result.verdict().reasons().stream()
-                .map(crossing -> reason(result, crossing))
+                .map(crossing -> reason(result, crossing, units))
                 .collect(Collectors.joining("; "));
     }
 
-    private static String reason(NightResult result, Crossing crossing) {
+    private static String reason(NightResult result, Crossing crossing, Units units) {
         return Prose.text(
                 "reason." + crossing.line().name(),
                 clock(result, crossing.time()),
-                Figures.deficit(result.coreHeatDeficitDawn()));
+                units.deficit(result.coreHeatDeficitDawn()),
+                units.deadBand(),
+                units.line(Measure.TEMPERATURE, 35));
+    }
+
+    /** {@link #atRisk(NightResult, Units)} in metric units. */
+    static String atRisk(NightResult result) {
+        return atRisk(result, Units.METRIC);
     }
 
     /** Hands, feet, face: one sentence each, or an empty text. */
-    static String atRisk(NightResult result) {
+    static String atRisk(NightResult result, Units units) {
         return result.verdict().atRisk().stream()
-                .map(risk -> atRisk(result, risk))
+                .map(risk -> atRisk(result, risk, units))
                 .collect(Collectors.joining(" "));
     }
 
-    private static String atRisk(NightResult result, AtRisk risk) {
+    private static String atRisk(NightResult result, AtRisk risk, Units units) {
         boolean minutes = risk.part() == Verdict.Part.FACE && Double.isFinite(risk.warningMinutes());
         return Prose.text(
                 "risk." + risk.part().name() + (minutes ? ".minutes" : ""),
                 clock(result, risk.time()),
-                minutes ? Figures.whole(risk.warningMinutes()) : Figures.decimals(risk.lowest(), 1));
+                minutes ? Figures.whole(risk.warningMinutes()) : units.text(Measure.TEMPERATURE, risk.lowest()));
     }
 
     /** Who, where, in what. */
@@ -86,16 +103,31 @@ final class Wording {
         return text.replaceAll("[\\p{Cntrl}\\x{80}-\\x{9f}\\x{2028}\\x{2029}&&[^\\n]]", " ");
     }
 
-    /** A caution in its short form. */
+    /** {@link #shortText(Caution, Units)} in metric units. */
     static String shortText(Caution caution) {
-        return Prose.text("caution." + caution.name() + ".short");
+        return shortText(caution, Units.METRIC);
+    }
+
+    /** A caution in its short form. */
+    static String shortText(Caution caution, Units units) {
+        return Prose.text("caution." + caution.name() + ".short", stretched(units));
+    }
+
+    /** {@link #fullText(Caution, Units)} in metric units. */
+    static String fullText(Caution caution) {
+        return fullText(caution, Units.METRIC);
     }
 
     /** A caution in full; where there is no longer form, the short one. */
-    static String fullText(Caution caution) {
+    static String fullText(Caution caution, Units units) {
         String key = "caution." + caution.name() + ".full";
         @Nullable String text = Prose.find(key);
-        return text == null ? shortText(caution) : Prose.text(key);
+        return text == null ? shortText(caution, units) : Prose.text(key, stretched(units));
+    }
+
+    /** Below this core temperature the model is stretched. */
+    static String stretched(Units units) {
+        return units.line(Measure.TEMPERATURE, STRETCHED_BELOW);
     }
 
     /** The local clock at a time since dusk. */

@@ -84,13 +84,15 @@ class ConsoleTest {
     @Test
     void the_other_integration_is_compared_not_hidden() {
         NightResult one = NightFixture.shivering();
-        assertThat(Console.comparison(one, one, one))
+        assertThat(Console.comparison(one, one, one, Units.METRIC))
                 .contains("at most 0 K")
                 .contains("0 kJ (0 %)")
                 .doesNotContain("water");
-        assertThat(Console.comparison(one, one, NightFixture.failing())).doesNotContain("at most 0 K");
-        assertThat(Console.comparison(NightFixture.wet(), one, one)).contains("without water", "at most 0 K");
-        assertThat(Console.comparison(NightFixture.unrun(), NightFixture.unrun(), NightFixture.unrun()))
+        assertThat(Console.comparison(one, one, NightFixture.failing(), Units.METRIC))
+                .doesNotContain("at most 0 K");
+        assertThat(Console.comparison(NightFixture.wet(), one, one, Units.METRIC))
+                .contains("without water", "at most 0 K");
+        assertThat(Console.comparison(NightFixture.unrun(), NightFixture.unrun(), NightFixture.unrun(), Units.METRIC))
                 .contains("nothing was reckoned");
     }
 

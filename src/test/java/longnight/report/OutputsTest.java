@@ -104,7 +104,7 @@ class OutputsTest {
 
     @Test
     void a_machine_that_cannot_draw_still_gets_every_figure() throws Exception {
-        Bundle bundle = Outputs.of(NightFixture.easy()).picture(Charts.HEAT, () -> {
+        Bundle bundle = Outputs.of(NightFixture.easy(), Units.METRIC).picture(Charts.HEAT, () -> {
             throw new InternalError("Fontconfig head is null");
         });
         Outputs.Written written = Outputs.write(bundle, folder);
