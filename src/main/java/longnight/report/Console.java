@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import longnight.assumption.Guess;
 import longnight.clothing.Outfit;
+import longnight.night.Caution;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
 import longnight.night.Way;
@@ -102,6 +103,28 @@ public final class Console {
                         String.join(", ", written.files()).replaceAll("\\.png, [a-z-]+(?=\\.svg)", ".png/")),
                 2);
         return String.join("\n", lines) + "\n";
+    }
+
+    /** Paragraphs on their own, broken to the width of the page. */
+    public static String paragraphs(List<String> paragraphs) {
+        List<String> lines = new ArrayList<>();
+        paragraphs.forEach(paragraph -> wrap(paragraph, 2, lines));
+        return plain(String.join("\n", lines) + "\n");
+    }
+
+    /** The caution that goes with everything, in its short form, with its heading. */
+    public static String caution() {
+        return Prose.text("caution.heading") + ": " + Wording.shortText(Caution.PLANNING_AID);
+    }
+
+    /** The same in full, broken to lines, for a page to read. */
+    public static String cautionInFull() {
+        List<String> lines = new ArrayList<>(List.of(Prose.text("caution.heading")));
+        for (String paragraph : Wording.fullText(Caution.PLANNING_AID).split("\n")) {
+            lines.add("");
+            wrap(paragraph, 0, lines);
+        }
+        return String.join("\n", lines);
     }
 
     /**

@@ -2,8 +2,10 @@ package longnight.report;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -164,6 +166,37 @@ public final class Outputs {
         @Nullable String note = bundle.make(files);
         place(files, bundle.names(), folder.toAbsolutePath().normalize());
         return new Written(List.copyOf(files.keySet()), note);
+    }
+
+    /**
+     * Writes new files into a folder, which is made when it is not there: all of them or none, and none that is there already.
+     *
+     * @param files path in the folder, to text
+     * @throws UnwritableException when the folder cannot take them, or has one of them
+     * @throws IOException when writing fails on the way; what was written is then taken away again
+     */
+    public static void writeNew(Map<String, String> files, Path folder) throws IOException {
+        requireFolder(folder, List.of());
+        List<String> there = files.keySet().stream()
+                .filter(name -> Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
+                .toList();
+        if (!there.isEmpty()) {
+            throw new UnwritableException(Prose.text("fault.there", folder.toString(), String.join(", ", there)));
+        }
+        List<Path> written = new ArrayList<>();
+        try {
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                Path path = folder.resolve(file.getKey());
+                Files.createDirectories(parentOf(path));
+                Files.writeString(path, file.getValue(), StandardOpenOption.CREATE_NEW);
+                written.add(path);
+            }
+        } catch (IOException fault) {
+            for (Path path : written) {
+                Files.deleteIfExists(path);
+            }
+            throw fault;
+        }
     }
 
     /** Writes one file, whole or not at all. */

@@ -104,6 +104,14 @@ public final class Units {
                 : Figures.significant(readable(guess).value(), digits);
     }
 
+    /** A guessed word, or number and unit: "3.78 mm". */
+    String guessed(Guess guess) {
+        String unit = readable(guess).unit();
+        return Double.isNaN(guess.value()) || unit.isEmpty()
+                ? guessedValue(guess, 3)
+                : guessedValue(guess, 3) + " " + unit;
+    }
+
     private record Readable(double value, String unit) {}
 
     /** Guesses name the engine's unit as text; what is not named here is told in it. */
