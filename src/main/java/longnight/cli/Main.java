@@ -69,6 +69,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new ProofCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new SchemaCommand())
+                .addSubcommand(new CompletionCommand())
+                .addSubcommand(new ManualCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
     }

@@ -307,13 +307,13 @@ final class Section {
 
     /** What a number without a unit can mean, if it is to lie in the key's range; empty for other faults. */
     private static String likely(Value.Text text, Key key) {
-        if (!text.unit().isEmpty() || !Quantities.isBare(text.text())) {
+        if (!text.unit().isEmpty() || !Quantities.isBare(text.number())) {
             return "";
         }
-        double number = Quantities.number(text.text());
+        double number = Quantities.number(text.number());
         return Unit.of(key.dimensionOf()).stream()
                 .filter(unit -> key.allows(unit.toEngine(number)))
-                .map(unit -> "\"" + text.text() + " " + unit.label() + "\"")
+                .map(unit -> "\"" + text.number() + " " + unit.label() + "\"")
                 .reduce((a, b) -> a + " or " + b)
                 .map(readings -> "did you mean " + readings + "?")
                 .orElse("");
@@ -322,8 +322,8 @@ final class Section {
     private static double parse(Value.Text text, String name, Dimension dimension) {
         try {
             return text.unit().isEmpty()
-                    ? Quantities.parse(text.text(), dimension)
-                    : Quantities.unit(text.unit(), dimension).toEngine(Quantities.number(text.text()));
+                    ? Quantities.parse(text.number(), dimension)
+                    : Quantities.unit(text.unit(), dimension).toEngine(Quantities.number(text.number()));
         } catch (QuantityFault fault) {
             throw text.place().fault("\"" + name + "\": " + fault.found(), fault.allowed(), fault.hint());
         }
@@ -355,7 +355,7 @@ final class Section {
     }
 
     private static String shown(Value.Text text) {
-        return text.unit().isEmpty() ? text.text() : text.text() + " " + text.unit();
+        return text.unit().isEmpty() ? text.number() : text.number() + " " + text.unit();
     }
 
     private static String word(Value.Text text, Key key, String what) {

@@ -221,7 +221,7 @@ final class WardrobeReader {
             throw section.at("fill").fault("\"fill\" beside \"fill-type: none\"", "write one of them");
         }
         Value.Text text = section.written("fill");
-        String shown = text.unit().isEmpty() ? text.text() : text.text() + " " + text.unit();
+        String shown = section.shown("fill");
         boolean areal = Quantities.isA(shown, Dimension.AREAL_MASS);
         boolean whole = Quantities.isA(shown, Dimension.MASS);
         boolean down = typed ? isDown(type) : whole && section.has("fill-power");
