@@ -69,7 +69,7 @@ final class Account {
             return "";
         }
         String phases = plan.phases().stream()
-                .map(phase -> Wording.clock(result, phase.from()) + " " + phase.name())
+                .map(phase -> Wording.clock(result, phase.from()) + " " + Wording.name(phase.name()))
                 .collect(Collectors.joining(", "));
         return Prose.text("page.plan", phases, Wording.clock(result, plan.duration()), Wording.clock(result, 0));
     }

@@ -224,7 +224,7 @@ final class Charts {
         List<Wet> all = new ArrayList<>();
         for (int i = 0; i < water.layers().size(); i++) {
             WaterReport.Layer layer = water.layers().get(i);
-            all.add(new Wet(Wording.clean(layer.id()), Account.traced(water, i), layer.iceAtDawn()));
+            all.add(new Wet(Wording.name(layer.id()), Account.traced(water, i), layer.iceAtDawn()));
         }
         all.sort(Comparator.comparingDouble(Wet::most).reversed());
         long drawn = all.stream().filter(wet -> wet.most() > Account.DRAWN).count();

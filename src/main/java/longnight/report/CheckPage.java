@@ -61,8 +61,13 @@ public final class CheckPage {
                         ? Prose.text("check.guessed.none")
                         : Prose.text("check.guessed", String.valueOf(guesses.size())));
         for (Guess guess : guesses) {
-            paragraphs.add(
-                    "- " + Prose.text("check.guess", guess.subject(), guess.quantity(), inBoth(guess), guess.reason()));
+            paragraphs.add("- "
+                    + Prose.text(
+                            "check.guess",
+                            Wording.name(guess.subject()),
+                            guess.quantity(),
+                            inBoth(guess),
+                            guess.reason()));
         }
         List<String> texts = new ArrayList<>(List.of(Wording.shortText(Caution.PLANNING_AID)));
         cautions.stream()

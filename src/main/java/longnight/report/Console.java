@@ -257,7 +257,7 @@ public final class Console {
         Map<String, List<String>> values = new LinkedHashMap<>();
         for (Guess guess : group) {
             values.computeIfAbsent(units.guessedValue(guess, 2), key -> new ArrayList<>())
-                    .add(guess.subject());
+                    .add(Wording.name(guess.subject()));
         }
         List<String> parts = new ArrayList<>();
         values.forEach((value, subjects) -> parts.add(String.join("/", subjects) + " " + value));

@@ -17,7 +17,8 @@ final class Notes {
 
     static String text(NightResult result, Units units) {
         StringBuilder text = new StringBuilder();
-        text.append(Prose.text("notes.title", result.scenario().title())).append('\n');
+        text.append(Prose.text("notes.title", Wording.name(result.scenario().title())))
+                .append('\n');
         text.append(Wording.who(result)).append('\n');
         text.append(Wording.verdict(result, units)).append(' ').append(Wording.atRisk(result, units));
         text.append("\n\n");

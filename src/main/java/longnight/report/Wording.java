@@ -14,6 +14,9 @@ final class Wording {
     /** Below this core temperature the model is stretched [degC]; design decision of the verdict. */
     static final double STRETCHED_BELOW = 34;
 
+    /** Characters of a name on the page and in pictures. */
+    private static final int LONGEST_NAME = 60;
+
     private Wording() {}
 
     /** {@link #verdict(NightResult, Units)} in metric units. */
@@ -93,14 +96,26 @@ final class Wording {
     static String who(NightResult result) {
         return clean(Prose.text(
                 "page.who",
-                result.scenario().nightName(),
-                result.scenario().kitName(),
-                result.scenario().person().name()));
+                name(result.scenario().nightName()),
+                name(result.scenario().kitName()),
+                name(result.scenario().person().name())));
     }
 
-    /** Names come from files and may hold anything; nothing in a text for people steers a terminal or breaks a picture. */
+    /** A name from a file as people are shown it: on one line, not longer than a line has room for. JSON has it whole. */
+    static String name(String name) {
+        String clean = clean(name).replace('\n', ' ');
+        return clean.codePointCount(0, clean.length()) <= LONGEST_NAME
+                ? clean
+                : clean.substring(0, clean.offsetByCodePoints(0, LONGEST_NAME - 3)) + "...";
+    }
+
+    /**
+     * Names come from files and may hold anything; nothing in a text for people steers a terminal, breaks a picture or turns the
+     * order of what is written around it.
+     */
     static String clean(String text) {
-        return text.replaceAll("[\\p{Cntrl}\\x{80}-\\x{9f}\\x{2028}\\x{2029}&&[^\\n]]", " ");
+        return text.replaceAll(
+                "[\\p{Cntrl}\\x{80}-\\x{9f}\\x{200e}\\x{200f}\\x{2028}-\\x{202e}\\x{2066}-\\x{2069}&&[^\\n]]", " ");
     }
 
     /** {@link #shortText(Caution, Units)} in metric units. */

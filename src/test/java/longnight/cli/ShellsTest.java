@@ -111,8 +111,8 @@ class ShellsTest {
 
     private String completed(Path script, String... words) throws Exception {
         String line = String.join(" ", words);
-        String ask = "compopt() { :; }; source '" + script + "'; COMP_WORDS=(" + line + "); COMP_CWORD=" + (words.length - 1)
-                + "; COMP_LINE='" + line + "'; _complete_longnight; echo \"${COMPREPLY[*]}\"";
+        String ask = "compopt() { :; }; source '" + script + "'; COMP_WORDS=(" + line + "); COMP_CWORD="
+                + (words.length - 1) + "; COMP_LINE='" + line + "'; _complete_longnight; echo \"${COMPREPLY[*]}\"";
         return run("bash", "-c", ask).strip();
     }
 
