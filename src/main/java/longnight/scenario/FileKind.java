@@ -35,7 +35,7 @@ public enum FileKind {
         return word() + ".schema.json";
     }
 
-    /** The kind whose keys a file has most of; a night when it has none of any. */
+    /** A night when it has any key of a night; else the kind whose keys it has most of; a night when it has none of any. */
     static FileKind of(Value root) {
         FileKind best = NIGHT;
         long most = 0;
@@ -44,6 +44,9 @@ public enum FileKind {
                 long known = written.entries().stream()
                         .filter(entry -> kind.table.find(entry.key().text()).isPresent())
                         .count();
+                if (kind == NIGHT && known > 0) {
+                    return NIGHT;
+                }
                 if (known > most) {
                     best = kind;
                     most = known;

@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import longnight.quantity.Dimension;
 import longnight.quantity.Quantities;
 import longnight.quantity.QuantityFault;
-import longnight.quantity.Spelling;
 import longnight.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -55,7 +54,7 @@ final class Section {
                         .fault(
                                 "unknown key \"" + key.text() + "\"",
                                 keysAllowed(),
-                                Spelling.suggestion(key.text(), table.names())));
+                                Advice.key(key.text(), table.names())));
                 continue;
             }
             Value.@Nullable Entry first = entries.putIfAbsent(key.text(), entry);
@@ -174,7 +173,8 @@ final class Section {
         throw text.place()
                 .fault(
                         "\"" + key.name() + "\" is \"" + text.text() + "\"",
-                        "write a clock time from 00:00 to 24:00, for example 18:30");
+                        "write a clock time from 00:00 to 24:00, for example 18:30",
+                        Advice.clock(text.text()));
     }
 
     /** Names of a list, each with its place. */
@@ -307,6 +307,12 @@ final class Section {
 
     /** What a number without a unit can mean, if it is to lie in the key's range; empty for other faults. */
     private static String likely(Value.Text text, Key key) {
+        if (key.dimensionOf() == Dimension.LENGTH && text.unit().isEmpty()) {
+            String length = Advice.feetAndInches(text.text());
+            if (!length.isEmpty()) {
+                return length;
+            }
+        }
         if (!text.unit().isEmpty() || !Quantities.isBare(text.number())) {
             return "";
         }
@@ -366,7 +372,7 @@ final class Section {
                 .fault(
                         what + " is \"" + text.text() + "\"",
                         "allowed is " + String.join(", ", key.words()),
-                        Spelling.suggestion(text.text(), key.words()));
+                        Advice.word(text.text(), key.words()));
     }
 
     private String keysAllowed() {

@@ -35,7 +35,11 @@ record TextFile(Path path, String text) {
      */
     static TextFile read(Path path, Place named) {
         if (Files.isDirectory(path)) {
-            throw named.fault("\"" + path + "\" is a directory", "name a file");
+            Path night = path.resolve("night.yaml");
+            throw named.fault(
+                    "\"" + path + "\" is a directory",
+                    "name a file",
+                    Files.isRegularFile(night) ? "did you mean \"" + night + "\"?" : "");
         }
         byte[] bytes;
         try {
