@@ -61,8 +61,9 @@ class HtmlTest {
         page.add(new Page.Figure(name, name, new Picture(new byte[0], new byte[0])));
         Document set = parsed(Html.text(page));
         assertThat(set.getElementsByTagName("script").getLength()).isZero();
-        assertThat(all(set, "h1").get(0).getTextContent()).isEqualTo(name);
-        assertThat(all(set, "img").get(0).getAttribute("alt")).isEqualTo(name);
+        String shown = name.replace('\u202E', ' '); // nothing turns the order of what stands around it
+        assertThat(all(set, "h1").get(0).getTextContent()).isEqualTo(shown);
+        assertThat(all(set, "img").get(0).getAttribute("alt")).isEqualTo(shown);
         assertThat(all(set, "img").get(0).hasAttribute("onload")).isFalse();
     }
 

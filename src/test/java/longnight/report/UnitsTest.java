@@ -142,7 +142,7 @@ class UnitsTest {
         outputs.put("notes", Notes.text(night, units));
         outputs.put("hours", HourCsv.text(night, units));
         files(night, units).forEach((name, file) -> {
-            if (name.endsWith(".svg")) {
+            if (name.endsWith(".svg") || name.endsWith(".html")) {
                 outputs.put(name, new String(file, StandardCharsets.UTF_8).replaceAll("(?s)<style.*?</style>", ""));
             }
         });
