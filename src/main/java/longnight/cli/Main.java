@@ -1,5 +1,7 @@
 package longnight.cli;
 
+import java.io.BufferedReader;
+import java.io.Console;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -68,6 +70,7 @@ public final class Main implements Runnable {
 
     static CommandLine commandLine(NightCommand night) {
         return new CommandLine(new Main())
+                .addSubcommand(new StartCommand(Main::terminal))
                 .addSubcommand(night)
                 .addSubcommand(new ProofCommand())
                 .addSubcommand(new CompareCommand())
@@ -79,8 +82,27 @@ public final class Main implements Runnable {
                 .addSubcommand(new ReplayCommand())
                 .addSubcommand(new LeastCommand())
                 .addSubcommand(new LessonCommand())
+                .addSubcommand(new CheckCommand())
+                .addSubcommand(new SchemaCommand())
+                .addSubcommand(new CompletionCommand())
+                .addSubcommand(new ManualCommand())
                 .setExecutionExceptionHandler(Main::explain)
                 .setExitCodeExceptionMapper(Main::exitCodeOf);
+    }
+
+    /** The lines of a person at a terminal; null in scripts and pipes. */
+    private static @Nullable BufferedReader terminal() {
+        @Nullable Console console = System.console();
+        return console != null && isTerminal(console) ? new BufferedReader(console.reader()) : null;
+    }
+
+    /** From Java 22 on there is a console without a terminal too, and a question to tell them apart. */
+    private static boolean isTerminal(Console console) {
+        try {
+            return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+        } catch (ReflectiveOperationException olderJava) {
+            return true;
+        }
     }
 
     @Override

@@ -70,6 +70,9 @@ final class NightCommand implements Callable<Integer> {
     @Option(names = "--no-band", descriptionKey = "no-band")
     private boolean noBand;
 
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
+
     /**
      * @param reader turns a file into a question
      * @param engine answers it
@@ -103,8 +106,8 @@ final class NightCommand implements Callable<Integer> {
 
         to.write(
                 spec.commandLine(),
-                Outputs.of(result, band),
-                Console.page(result, band),
+                Outputs.of(result, band, shown.units()),
+                Console.page(result, band, shown.units()),
                 () -> ResultJson.text(result, band),
                 () -> {
                     if (!reference) {
@@ -113,7 +116,7 @@ final class NightCommand implements Callable<Integer> {
                     NightResult dry =
                             settings.water() ? engine.apply(scenario, settings(NumericalSettings.dry())) : result;
                     NightResult second = engine.apply(scenario, NumericalSettings.referenceIntegrator());
-                    return Console.comparison(result, dry, second);
+                    return Console.comparison(result, dry, second, shown.units());
                 });
         return ExitCode.FINE;
     }

@@ -189,7 +189,14 @@ public final class Quantities {
         if (dimension == Dimension.THERMAL_RESISTANCE && plain.equals("R")) {
             return "an R value is either \"" + number(value) + " ft2hF/Btu\" or \"" + number(value) + " m2K/W\"";
         }
-        return unitSuggestion(unitText, dimension);
+        for (Dimension other : Dimension.values()) {
+            if (other != dimension && Unit.find(plain, other) != null) {
+                return "\"" + unitText + "\" is a unit of " + other.meaning();
+            }
+        }
+        String near = unitSuggestion(unitText, dimension);
+        boolean few = dimension == Dimension.TEMPERATURE || dimension == Dimension.AGE;
+        return near.isEmpty() && few ? readings(value, dimension) : near;
     }
 
     private static String unitSuggestion(String unitText, Dimension dimension) {

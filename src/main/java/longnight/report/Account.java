@@ -36,12 +36,26 @@ final class Account {
     /** The measure in which people count food [J]. */
     private static final double PIECE = 1e6;
 
+    /** What counts as sweating on the march, 50 g/h [kg/s]. */
+    private static final double SWEATING = 0.05 / 3600;
+
+    /** Body heat debt that ISO 11079:2007 allows [J/m2]; as the page tells it, no part of the verdict. */
+    private static final double ISO_11079_DEBT = 144e3;
+
     private Account() {}
 
-    /** Everything there is to tell, in up to three paragraphs. */
+    /** {@link #of(NightResult, Units)} in metric units. */
     static List<String> of(NightResult result) {
+        return of(result, Units.METRIC);
+    }
+
+    /** Everything there is to tell, in up to three paragraphs. */
+    static List<String> of(NightResult result, Units units) {
         List<String> told = Wording.hasRun(result)
-                ? List.of(plan(result) + " " + day(result), pieces(result) + " " + water(result), fuel(result))
+                ? List.of(
+                        plan(result) + " " + day(result, units),
+                        pieces(result, units) + " " + water(result, units),
+                        fuel(result, units))
                 : List.of(plan(result));
         return told.stream()
                 .map(String::strip)
@@ -56,23 +70,27 @@ final class Account {
             return "";
         }
         String phases = plan.phases().stream()
-                .map(phase -> Wording.clock(result, phase.from()) + " " + phase.name())
+                .map(phase -> Wording.clock(result, phase.from()) + " " + Wording.name(phase.name()))
                 .collect(Collectors.joining(", "));
         return Prose.text("page.plan", phases, Wording.clock(result, plan.duration()), Wording.clock(result, 0));
     }
 
     /** What each piece held at dusk and holds at the end. */
-    static String pieces(NightResult result) {
+    static String pieces(NightResult result, Units units) {
         WaterReport water = result.water();
         if (water == null) {
             return "";
         }
         String pieces = water.layers().stream()
                 .filter(Account::isTold)
-                .map(piece -> piece.id() + " " + held(piece.boundAtDusk(), piece.liquidAtDusk(), piece.iceAtDusk())
-                        + " -> " + held(piece.boundAtDawn(), piece.liquidAtDawn(), piece.iceAtDawn()))
+                .map(piece ->
+                        piece.id() + " " + held(units, piece.boundAtDusk(), piece.liquidAtDusk(), piece.iceAtDusk())
+                                + " -> " + held(units, piece.boundAtDawn(), piece.liquidAtDawn(), piece.iceAtDawn()))
                 .collect(Collectors.joining("; "));
-        return pieces.isEmpty() ? Prose.text("page.water.pieces.none") : Prose.text("page.water.pieces", pieces);
+        return pieces.isEmpty()
+                ? Prose.text(
+                        "page.water.pieces.none", units.text(Measure.PIECE, CHANGED), units.text(Measure.PIECE, WET))
+                : Prose.text("page.water.pieces", pieces, units.unit(Measure.PIECE));
     }
 
     private static boolean isTold(WaterReport.Layer piece) {
@@ -83,23 +101,20 @@ final class Account {
     }
 
     /** "92 (60 liquid, 18 ice)", in grams. */
-    private static String held(double bound, double liquid, double ice) {
+    private static String held(Units units, double bound, double liquid, double ice) {
         List<String> free = new ArrayList<>();
         if (liquid >= 0.0005) {
-            free.add(Prose.text("page.water.liquid", grams(liquid)));
+            free.add(Prose.text("page.water.liquid", units.number(Measure.PIECE, liquid)));
         }
         if (ice >= 0.0005) {
-            free.add(Prose.text("page.water.ice", grams(ice)));
+            free.add(Prose.text("page.water.ice", units.number(Measure.PIECE, ice)));
         }
-        return grams(bound + liquid + ice) + (free.isEmpty() ? "" : " (" + String.join(", ", free) + ")");
-    }
-
-    private static String grams(double mass) {
-        return Figures.whole(mass * 1e3);
+        return units.number(Measure.PIECE, bound + liquid + ice)
+                + (free.isEmpty() ? "" : " (" + String.join(", ", free) + ")");
     }
 
     /** Where the water came from, where it went, and what it did. */
-    static String water(NightResult result) {
+    static String water(NightResult result, Units units) {
         WaterReport water = result.water();
         if (water == null) {
             return "";
@@ -108,14 +123,16 @@ final class Account {
         if (Math.abs(water.before()) >= NOTHING) {
             told.add(Prose.text(
                     water.before() > 0 ? "page.water.before" : "page.water.before.dried",
-                    kilograms(Math.abs(water.before()))));
+                    units.text(Measure.LOAD, Math.abs(water.before()))));
         }
         told.add(Prose.text(
                 water.fromOutside() < NOTHING ? "page.water.skin" : "page.water.outside",
-                kilograms(water.fromSkin() + water.fromOutside()),
-                kilograms(water.fromOutside()),
-                kilograms(water.toAir()),
-                water.drained() < NOTHING ? "" : Prose.text("page.water.drained", kilograms(water.drained()))));
+                units.text(Measure.LOAD, water.fromSkin() + water.fromOutside()),
+                units.text(Measure.LOAD, water.fromOutside()),
+                units.text(Measure.LOAD, water.toAir()),
+                water.drained() < NOTHING
+                        ? ""
+                        : Prose.text("page.water.drained", units.text(Measure.LOAD, water.drained()))));
         double unpacked = water.heldAtDawn()
                 - water.heldAtDusk()
                 - water.fromSkin()
@@ -124,10 +141,10 @@ final class Account {
                 + water.drained();
         told.add(Prose.text(
                 "page.water.held",
-                kilograms(water.heldAtDusk()),
-                kilograms(water.heldAtDawn()),
-                unpacked < NOTHING ? "" : Prose.text("page.water.unpacked", kilograms(unpacked))));
-        told.add(cost(result, water.cost()));
+                units.text(Measure.LOAD, water.heldAtDusk()),
+                units.text(Measure.LOAD, water.heldAtDawn()),
+                unpacked < NOTHING ? "" : Prose.text("page.water.unpacked", units.text(Measure.LOAD, unpacked))));
+        told.add(cost(result, water.cost(), units));
         return String.join(" ", told);
     }
 
@@ -135,26 +152,22 @@ final class Account {
      * What wetting cost. A night that stopped early has no whole bill to compare, and a difference within the error of the
      * step is none.
      */
-    private static String cost(NightResult result, double cost) {
+    private static String cost(NightResult result, double cost, Units units) {
         if (!Double.isNaN(result.stopped())) {
             return Prose.text("page.water.cost.stopped");
         }
         if (Double.isNaN(cost)) {
             return Prose.text("page.water.cost.none");
         }
-        String shown = Figures.kilojoules(Math.abs(cost));
+        String shown = units.text(Measure.HEAT, Math.abs(cost));
         if (Math.abs(cost) < Math.max(STEP_HEAT, STEP_SHARE * Math.abs(result.shortfallHeat()))) {
-            return Prose.text("page.water.cost.little", Figures.kilojoules(cost));
+            return Prose.text("page.water.cost.little", units.text(Measure.HEAT, cost));
         }
         return Prose.text(cost > 0 ? "page.water.cost" : "page.water.cost.gain", shown);
     }
 
-    private static String kilograms(double mass) {
-        return Figures.decimals(mass, 2);
-    }
-
     /** Food as heat above rest and in pieces, what is left of the store, drink. */
-    static String fuel(NightResult result) {
+    static String fuel(NightResult result, Units units) {
         FuelReport fuel = result.fuel();
         if (fuel == null) {
             return "";
@@ -165,10 +178,11 @@ final class Account {
                         ? Prose.text("page.food.none")
                         : Prose.text(
                                 "page.food",
-                                Figures.kilojoules(fuel.aboveRest()),
-                                Figures.decimals(fuel.aboveRest() / PIECE, 1)));
+                                units.text(Measure.HEAT, fuel.aboveRest()),
+                                Figures.decimals(fuel.aboveRest() / PIECE, 1),
+                                units.line(Measure.TURNOVER, PIECE)));
         if (fuel.eaten() > 0) {
-            told.add(Prose.text("page.food.eaten", Figures.kilojoules(fuel.eaten())));
+            told.add(Prose.text("page.food.eaten", units.text(Measure.HEAT, fuel.eaten())));
         }
         told.add(Prose.text("page.food.store", percent(fuel.storeAtDusk()), percent(fuel.storeAtDawn())));
         if (fuel.lowestPeak() < 0.995) {
@@ -177,10 +191,10 @@ final class Account {
         if (result.water() != null) { // without water only the breath would be counted
             told.add(Prose.text(
                     "page.drink",
-                    Figures.decimals(fuel.waterLost(), 1),
+                    units.text(Measure.DRINK, fuel.waterLost()),
                     fuel.sweatBefore() < 0.05
                             ? ""
-                            : Prose.text("page.drink.sweat", Figures.decimals(fuel.sweatBefore(), 1))));
+                            : Prose.text("page.drink.sweat", units.text(Measure.DRINK, fuel.sweatBefore()))));
         }
         return String.join(" ", told);
     }
@@ -190,7 +204,7 @@ final class Account {
     }
 
     /** When the march makes one sweat and the halt makes one cool; what a warming drill is worth. */
-    static String day(NightResult result) {
+    static String day(NightResult result, Units units) {
         DayReport day = result.day();
         if (day == null) {
             return "";
@@ -198,10 +212,11 @@ final class Account {
         List<String> told = new ArrayList<>();
         List<Phase> phases = result.scenario().plan().phases();
         if (phases.stream().anyMatch(phase -> phase.march() != null)) {
+            String sweat = units.text(Measure.SWEAT_RATE, SWEATING);
             told.add(
                     Double.isNaN(day.sweatingAfter())
-                            ? Prose.text("page.day.sweat.none")
-                            : Prose.text("page.day.sweat", minutes(day.sweatingAfter())));
+                            ? Prose.text("page.day.sweat.none", sweat)
+                            : Prose.text("page.day.sweat", sweat, minutes(day.sweatingAfter())));
             told.add(
                     Double.isNaN(day.coolingAfter())
                             ? Prose.text("page.day.cooling.none")
@@ -210,9 +225,9 @@ final class Account {
         if (!Double.isNaN(day.drillKept())) {
             told.add(Prose.text(
                     "page.drill",
-                    Figures.kilojoules(day.drillMade()),
-                    Figures.kilojoules(day.drillLost()),
-                    Figures.kilojoules(day.drillKept())));
+                    units.text(Measure.HEAT, day.drillMade()),
+                    units.text(Measure.HEAT, day.drillLost()),
+                    units.text(Measure.HEAT, day.drillKept())));
             if (day.drillKept() < Figures.DEAD_BAND) {
                 told.add(Prose.text("page.drill.vain"));
             }
@@ -258,9 +273,9 @@ final class Account {
     }
 
     /** Demand, band, bill, deficit and debt, one text each; only where something was reckoned. */
-    static List<String> headlines(NightResult result, @Nullable Band band) {
+    static List<String> headlines(NightResult result, @Nullable Band band, Units units) {
         HourRow last = Wording.lastHour(result);
-        String letGo = Figures.kilojoules(last.letGo());
+        String letGo = units.text(Measure.HEAT, last.letGo());
         List<String> lines = new ArrayList<>();
         lines.add(Prose.text(
                 Double.isNaN(result.demand()) ? "page.demand.none" : band == null ? "page.demand" : "page.demand.band",
@@ -268,64 +283,71 @@ final class Account {
                 Figures.whole(result.restHeat()),
                 Wording.clock(result, result.demandTime())));
         if (band != null) {
-            lines.add(Wording.band(result, band));
+            lines.add(Wording.band(result, band, units));
         }
         lines.addAll(List.of(
                 Prose.text(
                         "page.shortfall",
-                        Figures.kilojoules(result.shortfallHeat()),
-                        Figures.kilojoules(result.shortfallHeat() / result.bodyArea()),
-                        Figures.kilojoules(last.paidByHeatMade()),
-                        Figures.kilojoules(last.paidByShell()),
-                        Figures.kilojoules(last.paidByCore())),
+                        units.text(Measure.HEAT, result.shortfallHeat()),
+                        units.text(Measure.HEAT_PER_AREA, result.shortfallHeat() / result.bodyArea()),
+                        units.number(Measure.HEAT, last.paidByHeatMade()),
+                        units.number(Measure.HEAT, last.paidByShell()),
+                        units.text(Measure.HEAT, last.paidByCore())),
                 result.coreHeatDeficitWorst() < Figures.DEAD_BAND
-                        ? Prose.text("page.deficit.none", letGo)
+                        ? Prose.text("page.deficit.none", units.deadBand(), letGo)
                         : Prose.text(
                                 "page.deficit",
-                                Figures.deficit(result.coreHeatDeficitDawn()),
-                                Figures.deficit(result.coreHeatDeficitWorst()),
+                                units.deficit(result.coreHeatDeficitDawn()),
+                                units.deficitNumber(result.coreHeatDeficitWorst()),
                                 Wording.clock(result, result.worstTime()),
+                                units.deadBandNumber(),
                                 letGo),
-                Prose.text("page.debt", Figures.kilojoules(result.wholeBodyDebt() / result.bodyArea()))));
+                Prose.text(
+                        "page.debt",
+                        units.text(Measure.HEAT_PER_AREA, result.wholeBodyDebt() / result.bodyArea()),
+                        units.number(Measure.HEAT_PER_AREA, ISO_11079_DEBT))));
         return lines;
     }
 
     /** What the kit weighs and insulates. */
-    static String kit(NightResult result) {
-        String clo = Figures.clo(result.kitResistance());
+    static String kit(NightResult result, Units units) {
+        String clo = units.text(Measure.INSULATION, result.kitResistance());
         return Double.isNaN(result.kitMass())
                 ? Prose.text("page.kit.laboratory", clo)
-                : Prose.text("page.kit", Figures.decimals(result.kitMass(), 2), clo);
+                : Prose.text("page.kit", units.text(Measure.LOAD, result.kitMass()), clo);
     }
 
     /** How well the books close. */
-    static String books(NightResult result) {
+    static String books(NightResult result, Units units) {
         double closure = Math.max(
                 result.ledger().heatClosure(),
                 Math.max(result.ledger().partClosure(), result.ledger().payerClosure()));
         String water = result.water() == null
                 ? ""
-                : Prose.text("page.ledger.water", Figures.order(result.water().closure()));
+                : Prose.text(
+                        "page.ledger.water",
+                        Figures.order(units.value(Measure.LOAD, result.water().closure())),
+                        units.unit(Measure.LOAD));
         return Prose.text(
                 "page.ledger",
                 Figures.order(closure),
-                Figures.decimals(result.ledger().turnedOver() / 1e6, 1),
+                units.text(Measure.TURNOVER, result.ledger().turnedOver()),
                 water);
     }
 
     /** What the standard says. */
-    static String opinion(@Nullable SecondOpinion opinion) {
+    static String opinion(@Nullable SecondOpinion opinion, Units units) {
         if (opinion == null) {
             return Prose.text("page.opinion.none");
         }
         String text = Prose.text(
                 "page.opinion",
-                Figures.whole(opinion.heat()),
-                Figures.decimals(opinion.airCelsius(), 1),
-                Figures.decimals(opinion.wind(), 1),
-                Figures.clo(opinion.requiredMinimal()),
-                Figures.clo(opinion.requiredNeutral()),
-                Figures.clo(opinion.available()),
+                units.text(Measure.HEAT_FLUX, opinion.heat()),
+                units.text(Measure.TEMPERATURE, opinion.airCelsius()),
+                units.text(Measure.WIND, opinion.wind()),
+                units.text(Measure.INSULATION, opinion.requiredMinimal()),
+                units.number(Measure.INSULATION, opinion.requiredNeutral()),
+                units.number(Measure.INSULATION, opinion.available()),
                 hours(opinion.exposureMinimal()),
                 hours(opinion.exposureNeutral()));
         return opinion.insideRange() ? text : text + " " + Prose.text("page.opinion.outside");

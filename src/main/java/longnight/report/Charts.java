@@ -20,7 +20,6 @@ import static longnight.report.Plots.min;
 import static longnight.report.Plots.negated;
 import static longnight.report.Plots.note;
 import static longnight.report.Plots.plot;
-import static longnight.report.Plots.scaled;
 import static longnight.report.Plots.step;
 import static longnight.report.Plots.style;
 import static longnight.report.Plots.thinned;
@@ -33,7 +32,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import longnight.figure.BodySegment;
@@ -75,70 +74,85 @@ final class Charts {
     /** File name of the chart of water, without ending. */
     static final String WATER = "water-by-layer";
 
-    /** Below this core temperature the model is stretched [degC]; design decision of the verdict. */
-    private static final double STRETCHED_BELOW = 34;
-
     /** Fills of stacked areas, unlike their neighbours in lightness; the last is for all the rest. */
     private static final Color[] STACK = {NIGHT, EMBER, DUSK, Color.WHITE, BAND};
 
-    /** Highest water that the axis at least has room for, so that a few grams look like a few [g]. */
-    private static final double LEAST_WATER = 50;
+    /** Highest water that the axis at least has room for, so that a few grams look like a few [kg]. */
+    private static final double LEAST_WATER = 0.05;
 
     /** A band thinner than this share of the axis has its name in the key only. */
     private static final double NAMED = 0.09;
 
     private Charts() {}
 
+    /** {@link #coreHeatDeficit(NightResult, Units)} in metric units. */
     static Picture coreHeatDeficit(NightResult result) {
-        return coreHeatDeficit(result, null);
+        return coreHeatDeficit(result, null, Units.METRIC);
     }
 
-    static Picture coreHeatDeficit(NightResult result, @Nullable Band band) {
-        return picture(result, "chart.deficit.title", (night, sheet) -> coreHeatDeficit(night, band, sheet));
+    /** {@link #coreHeatDeficit(NightResult, Band, Units)} without a band. */
+    static Picture coreHeatDeficit(NightResult result, Units units) {
+        return coreHeatDeficit(result, null, units);
     }
 
+    static Picture coreHeatDeficit(NightResult result, @Nullable Band band, Units units) {
+        return picture(result, units, "chart.deficit.title", sheet -> coreHeatDeficit(result, band, units, sheet));
+    }
+
+    /** {@link #whereTheHeatGoes(NightResult, Units)} in metric units. */
     static Picture whereTheHeatGoes(NightResult result) {
-        return picture(result, "chart.heat.title", Charts::whereTheHeatGoes);
+        return whereTheHeatGoes(result, Units.METRIC);
+    }
+
+    static Picture whereTheHeatGoes(NightResult result, Units units) {
+        return picture(result, units, "chart.heat.title", sheet -> whereTheHeatGoes(result, units, sheet));
+    }
+
+    /** {@link #waterByLayer(NightResult, Units)} in metric units. */
+    static Picture waterByLayer(NightResult result) {
+        return waterByLayer(result, Units.METRIC);
     }
 
     /** Only for a night in which {@link Account#isWet}. */
-    static Picture waterByLayer(NightResult result) {
-        return picture(result, "chart.water.title", Charts::waterByLayer);
+    static Picture waterByLayer(NightResult result, Units units) {
+        return picture(result, units, "chart.water.title", sheet -> waterByLayer(result, units, sheet));
     }
 
-    private static void coreHeatDeficit(NightResult result, @Nullable Band band, Sheet sheet) {
-        sheet.text(Prose.text("chart.deficit.upper"), Fonts.bold(Sheet.HEADING));
-        plot(sheet, 560, deficitPlot(result, band));
+    private static void coreHeatDeficit(NightResult result, @Nullable Band band, Units units, Sheet sheet) {
+        sheet.text(Prose.text("chart.deficit.upper", units.unit(Measure.HEAT)), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 560, deficitPlot(result, band, units));
         if (band != null) {
             sheet.text(
                     Prose.text(
                             "chart.deficit.black",
-                            curveName(result),
+                            curveName(result, units),
                             String.valueOf(band.holding()),
                             String.valueOf(band.draws())),
                     Fonts.plain(Sheet.TEXT));
             Spread end = band.deficit().get(band.deficit().size() - 1);
-            sheet.key(Prose.text("chart.deficit.spread", Wording.deficits(end)), Fonts.plain(Sheet.TEXT), SPREAD);
+            String range = Wording.deficits(end, units) + " " + units.unit(Measure.HEAT);
+            sheet.key(Prose.text("chart.deficit.spread", range), Fonts.plain(Sheet.TEXT), SPREAD);
         }
-        sheet.key(Prose.text("chart.deficit.band"), Fonts.plain(Sheet.TEXT), BAND);
+        sheet.key(Prose.text("chart.deficit.band", units.deadBand()), Fonts.plain(Sheet.TEXT), BAND);
         if (!Double.isNaN(firstBelow(result.trace()))) {
-            sheet.key(Prose.text("chart.extrapolated"), Fonts.plain(Sheet.TEXT), STRETCHED);
+            sheet.key(Prose.text("chart.extrapolated", Wording.stretched(units)), Fonts.plain(Sheet.TEXT), STRETCHED);
         }
         sheet.space(20);
-        sheet.text(Prose.text("chart.deficit.lower"), Fonts.bold(Sheet.HEADING));
-        plot(sheet, 520, billPlot(result));
+        sheet.text(Prose.text("chart.deficit.lower", units.unit(Measure.HEAT)), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 520, billPlot(result, units));
         HourRow last = Wording.lastHour(result);
-        key(sheet, "chart.deficit.heat", last.paidByHeatMade(), EMBER);
-        key(sheet, "chart.deficit.shell", last.paidByShell(), DUSK);
-        key(sheet, "chart.deficit.core", last.paidByCore(), NIGHT);
+        key(sheet, "chart.deficit.heat", units.text(Measure.HEAT, last.paidByHeatMade()), EMBER);
+        key(sheet, "chart.deficit.shell", units.text(Measure.HEAT, last.paidByShell()), DUSK);
+        key(sheet, "chart.deficit.core", units.text(Measure.HEAT, last.paidByCore()), NIGHT);
         sheet.text(
-                Prose.text("chart.deficit.bill", Figures.kilojoules(result.shortfallHeat())), Fonts.plain(Sheet.TEXT));
+                Prose.text("chart.deficit.bill", units.text(Measure.HEAT, result.shortfallHeat())),
+                Fonts.plain(Sheet.TEXT));
         if (anyNegativePayer(result.trace())) {
             sheet.text(Prose.text("chart.deficit.below"), Fonts.plain(Sheet.TEXT));
         }
     }
 
-    private static void whereTheHeatGoes(NightResult result, Sheet sheet) {
+    private static void whereTheHeatGoes(NightResult result, Units units, Sheet sheet) {
         Ledger ledger = result.ledger();
         double duration = Wording.end(result);
         double lost = Arrays.stream(ledger.lostByWay()).sum();
@@ -194,11 +208,11 @@ final class Charts {
         }
     }
 
-    private static void waterByLayer(NightResult result, Sheet sheet) {
+    private static void waterByLayer(NightResult result, Units units, Sheet sheet) {
         WaterReport water = Objects.requireNonNull(result.water());
         List<Wet> pieces = wetPieces(water);
-        sheet.text(Prose.text("chart.water.upper"), Fonts.bold(Sheet.HEADING));
-        plot(sheet, 620, waterPlot(result, water, pieces));
+        sheet.text(Prose.text("chart.water.upper", units.unit(Measure.PIECE)), Fonts.bold(Sheet.HEADING));
+        plot(sheet, 620, waterPlot(result, units, water, pieces));
         for (int i = pieces.size() - 1; i >= 0; i--) { // as they lie on the stack
             Wet piece = pieces.get(i);
             double[] mass = piece.mass();
@@ -208,25 +222,23 @@ final class Charts {
             String text = Prose.text(
                     "chart.water.piece",
                     piece.name(),
-                    grams(mass[0]),
-                    grams(mass[most]),
+                    units.number(Measure.PIECE, mass[0]),
+                    units.number(Measure.PIECE, mass[most]),
                     Wording.clock(result, water.traceTime()[most]),
-                    grams(mass[mass.length - 1]));
+                    units.number(Measure.PIECE, mass[mass.length - 1]));
             sheet.key(
-                    piece.ice() < 0.0005 ? text : Prose.text("chart.water.ice", text, grams(piece.ice())),
+                    piece.ice() < 0.0005
+                            ? text
+                            : Prose.text("chart.water.ice", text, units.number(Measure.PIECE, piece.ice())),
                     Fonts.plain(Sheet.TEXT),
                     STACK[i]);
         }
         if (!Double.isNaN(firstBelow(result.trace()))) {
-            sheet.key(Prose.text("chart.extrapolated"), Fonts.plain(Sheet.TEXT), STRETCHED);
+            sheet.key(Prose.text("chart.extrapolated", Wording.stretched(units)), Fonts.plain(Sheet.TEXT), STRETCHED);
         }
         sheet.text(Prose.text("chart.water.bound"), Fonts.plain(Sheet.TEXT));
         sheet.space(20);
-        sheet.text(Account.water(result), Fonts.plain(Sheet.TEXT));
-    }
-
-    private static String grams(double mass) {
-        return Figures.whole(1e3 * mass);
+        sheet.text(Account.water(result, units), Fonts.plain(Sheet.TEXT));
     }
 
     /** The wettest, and the rest in one. */
@@ -234,7 +246,7 @@ final class Charts {
         List<Wet> all = new ArrayList<>();
         for (int i = 0; i < water.layers().size(); i++) {
             WaterReport.Layer layer = water.layers().get(i);
-            all.add(new Wet(Wording.clean(layer.id()), Account.traced(water, i), layer.iceAtDawn()));
+            all.add(new Wet(Wording.name(layer.id()), Account.traced(water, i), layer.iceAtDawn()));
         }
         all.sort(Comparator.comparingDouble(Wet::most).reversed());
         long drawn = all.stream().filter(wet -> wet.most() > Account.DRAWN).count();
@@ -252,7 +264,7 @@ final class Charts {
         return pieces;
     }
 
-    private static XYPlot waterPlot(NightResult result, WaterReport water, List<Wet> pieces) {
+    private static XYPlot waterPlot(NightResult result, Units units, WaterReport water, List<Wet> pieces) {
         double start = result.scenario().plan().startOfDay();
         double[] time =
                 Arrays.stream(thinned(water.traceTime())).map(t -> start + t).toArray();
@@ -261,12 +273,11 @@ final class Charts {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         for (int i = 0; i < pieces.size(); i++) {
             bottom[i] = stack.clone();
-            double[] mass = Arrays.stream(thinned(pieces.get(i).mass()))
-                    .map(kg -> 1e3 * kg)
-                    .toArray();
+            double[] mass = units.values(Measure.PIECE, thinned(pieces.get(i).mass()));
             area(renderer, time, stack, mass, 1, STACK[i]);
         }
-        double top = (Double.isNaN(result.verdict().from()) ? 1.06 : 1.18) * Math.max(LEAST_WATER, max(stack));
+        double top = (Double.isNaN(result.verdict().from()) ? 1.06 : 1.18)
+                * Math.max(units.value(Measure.PIECE, LEAST_WATER), max(stack));
         XYPlot plot = timePlot(result, 0, top);
         plot.setDataset(new DefaultXYDataset());
         plot.setRenderer(renderer);
@@ -297,45 +308,48 @@ final class Charts {
     // --- The sheet around the plots ---
 
     /** Verdict above, cautions below, and what there is to draw between them. */
-    private static Picture picture(NightResult result, String titleKey, BiConsumer<NightResult, Sheet> content) {
-        String atRisk = Wording.atRisk(result);
+    private static Picture picture(NightResult result, Units units, String titleKey, Consumer<Sheet> content) {
+        String atRisk = Wording.atRisk(result, units);
         return Picture.framed(
                 new Picture.Frame(
                         Prose.text(titleKey),
-                        Wording.verdict(result),
+                        Wording.verdict(result, units),
                         atRisk,
                         Wording.who(result),
-                        result.cautions().stream().map(Wording::shortText).toList()),
+                        result.cautions().stream()
+                                .map(caution -> Wording.shortText(caution, units))
+                                .toList()),
                 sheet -> {
                     if (Wording.hasRun(result)) {
-                        content.accept(result, sheet);
+                        content.accept(sheet);
                         sheet.space(24);
                     }
                 });
     }
 
-    private static void key(Sheet sheet, String key, double joules, Color fill) {
-        sheet.key(Prose.text(key, Figures.kilojoules(joules)), Fonts.plain(Sheet.TEXT), fill);
+    private static void key(Sheet sheet, String key, String heat, Color fill) {
+        sheet.key(Prose.text(key, heat), Fonts.plain(Sheet.TEXT), fill);
     }
 
     // --- Core-heat deficit ---
 
-    private static XYPlot deficitPlot(NightResult result, @Nullable Band band) {
+    private static XYPlot deficitPlot(NightResult result, @Nullable Band band, Units units) {
         Trace trace = thin(result.trace());
         double[] time = clockTime(result, trace);
-        double[] deficit = Arrays.stream(trace.coreHeatDeficit())
-                .map(q -> Math.max(0, q) / 1e3)
+        double[] deficit = Arrays.stream(units.values(Measure.HEAT, trace.coreHeatDeficit()))
+                .map(heat -> Math.max(0, heat))
                 .toArray();
-        double[] at35 = scaled(trace.lineAt35());
-        double[] at32 = scaled(trace.lineAt32());
+        double[] at35 = units.values(Measure.HEAT, trace.lineAt35());
+        double[] at32 = units.values(Measure.HEAT, trace.lineAt32());
         DefaultXYDataset lines = new DefaultXYDataset();
         lines.addSeries("deficit", new double[][] {time, deficit});
         lines.addSeries("35", new double[][] {time, at35});
         lines.addSeries("32", new double[][] {time, at32});
 
-        double[] low = band == null ? new double[0] : shown(band, Spread::low);
-        double[] high = band == null ? new double[0] : shown(band, Spread::high);
+        double[] low = band == null ? new double[0] : shown(band, Spread::low, units);
+        double[] high = band == null ? new double[0] : shown(band, Spread::high, units);
         double top = 1.22 * Math.max(max(at32), Math.max(max(deficit), Math.min(max(high), 2 * max(at32))));
+        double none = units.value(Measure.HEAT, Figures.DEAD_BAND);
         XYPlot plot = timePlot(result, 0, top);
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
@@ -355,22 +369,32 @@ final class Charts {
             area(renderer, when, low.clone(), width, 1, SPREAD);
         }
 
-        IntervalMarker none = new IntervalMarker(0, Figures.DEAD_BAND / 1e3, BAND);
-        none.setAlpha(1);
-        plot.addRangeMarker(none, Layer.BACKGROUND);
+        IntervalMarker strip = new IntervalMarker(0, none, BAND);
+        strip.setAlpha(1);
+        plot.addRangeMarker(strip, Layer.BACKGROUND);
         double first = time[0];
         double span = time[time.length - 1] - first;
         double left = first + 0.015 * span;
-        note(plot, Prose.text("chart.deficit.line", "35"), left, at35[0] + 0.012 * top, TextAnchor.BOTTOM_LEFT);
-        note(plot, Prose.text("chart.deficit.line", "32"), left, at32[0] + 0.012 * top, TextAnchor.BOTTOM_LEFT);
+        note(
+                plot,
+                Prose.text("chart.deficit.line", units.line(Measure.TEMPERATURE, 35)),
+                left,
+                at35[0] + 0.012 * top,
+                TextAnchor.BOTTOM_LEFT);
+        note(
+                plot,
+                Prose.text("chart.deficit.line", units.line(Measure.TEMPERATURE, 32)),
+                left,
+                at32[0] + 0.012 * top,
+                TextAnchor.BOTTOM_LEFT);
         int last = time.length - 1;
         if (band == null) { // with one there is no room beside the curve
             double above = max(Arrays.copyOfRange(deficit, last * 3 / 5, last + 1));
             note(
                     plot,
-                    curveName(result),
+                    curveName(result, units),
                     first + 0.985 * span,
-                    Math.max(above, Figures.DEAD_BAND / 1e3) + 0.03 * top,
+                    Math.max(above, none) + 0.03 * top,
                     TextAnchor.BOTTOM_RIGHT);
         }
 
@@ -379,9 +403,9 @@ final class Charts {
     }
 
     /** One edge of the band [kJ], nothing below none; infinite where it is beyond telling. */
-    private static double[] shown(Band band, ToDoubleFunction<Spread> edge) {
+    private static double[] shown(Band band, ToDoubleFunction<Spread> edge, Units units) {
         return band.deficit().stream()
-                .mapToDouble(spread -> Math.max(0, edge.applyAsDouble(spread)) / 1e3)
+                .mapToDouble(spread -> Math.max(0, units.value(Measure.HEAT, edge.applyAsDouble(spread))))
                 .toArray();
     }
 
@@ -399,8 +423,8 @@ final class Charts {
         }
     }
 
-    private static String curveName(NightResult result) {
-        String end = Figures.deficit(result.coreHeatDeficitDawn());
+    private static String curveName(NightResult result, Units units) {
+        String end = units.deficit(result.coreHeatDeficitDawn());
         if (!Double.isNaN(result.stopped())) {
             return Prose.text("chart.deficit.curve.stopped", end);
         }
@@ -409,7 +433,7 @@ final class Charts {
         return recovers
                 ? Prose.text(
                         "chart.deficit.curve.worst",
-                        Figures.deficit(result.coreHeatDeficitWorst()),
+                        units.deficit(result.coreHeatDeficitWorst()),
                         Wording.clock(result, result.worstTime()),
                         end)
                 : Prose.text("chart.deficit.curve", end);
@@ -417,10 +441,14 @@ final class Charts {
 
     // --- The heat bill ---
 
-    private static XYPlot billPlot(NightResult result) {
+    private static XYPlot billPlot(NightResult result, Units units) {
         Trace trace = thin(result.trace());
         double[] time = clockTime(result, trace);
-        double[][] payers = {scaled(trace.paidByCore()), scaled(trace.paidByShell()), scaled(trace.paidByHeatMade())};
+        double[][] payers = {
+            units.values(Measure.HEAT, trace.paidByCore()),
+            units.values(Measure.HEAT, trace.paidByShell()),
+            units.values(Measure.HEAT, trace.paidByHeatMade())
+        };
         Color[] fills = {NIGHT, DUSK, EMBER};
         double[] up = new double[time.length];
         double[] down = new double[time.length];
@@ -430,10 +458,10 @@ final class Charts {
             area(renderer, time, up, payers[i], 1, fills[i]);
             area(renderer, time, down, payers[i], -1, fills[i]);
         }
-        double[] bill = scaled(trace.shortfall());
+        double[] bill = units.values(Measure.HEAT, trace.shortfall());
         double high = Math.max(max(up), max(bill));
         double low = -Math.max(max(negated(down)), max(negated(bill)));
-        double room = Math.max(10, high - low);
+        double room = Math.max(units.value(Measure.HEAT, 10e3), high - low);
         XYPlot plot = timePlot(result, low < -0.005 * room ? low - 0.06 * room : 0, high + 0.08 * room);
         DefaultXYDataset lines = new DefaultXYDataset();
         lines.addSeries("bill", new double[][] {time, bill});
@@ -493,7 +521,7 @@ final class Charts {
     /** From when the model is stretched [s from dusk]; NaN when it never is. */
     private static double firstBelow(Trace trace) {
         for (int i = 0; i < trace.core().length; i++) {
-            if (trace.core()[i] < STRETCHED_BELOW) {
+            if (trace.core()[i] < Wording.STRETCHED_BELOW) {
                 return trace.time()[i];
             }
         }

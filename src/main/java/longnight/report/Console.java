@@ -10,11 +10,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import longnight.assumption.Guess;
 import longnight.clothing.Outfit;
+import longnight.night.Caution;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
 import longnight.night.Way;
 import longnight.study.Band;
-import longnight.study.Spread;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,28 +37,35 @@ public final class Console {
 
     private Console() {}
 
-    /** The whole page of a night without a band, lines ended by a line feed. */
+    /** {@link #page(NightResult, Band, Units)} of a night without a band in metric units. */
     public static String page(NightResult result) {
-        return page(result, null);
+        return page(result, null, Units.METRIC);
+    }
+
+    /** The same in other units. */
+    public static String page(NightResult result, Units units) {
+        return page(result, null, units);
     }
 
     /** The whole page, lines ended by a line feed. */
-    public static String page(NightResult result, @Nullable Band band) {
+    public static String page(NightResult result, @Nullable Band band, Units units) {
         List<String> lines = new ArrayList<>();
         wrap(Wording.who(result), 0, lines);
-        wrap((Wording.verdict(result) + " " + Wording.atRisk(result)).strip(), 0, lines);
+        wrap((Wording.verdict(result, units) + " " + Wording.atRisk(result, units)).strip(), 0, lines);
         lines.add("");
         if (Wording.hasRun(result)) {
-            table(result, band, lines);
+            table(result, band, units, lines);
             lines.add("");
-            headlines(result, band, lines);
+            headlines(result, band, units, lines);
         }
-        Account.of(result).forEach(paragraph -> wrap(paragraph, 2, lines));
-        opinion(result, lines);
-        String texts = result.cautions().stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        Account.of(result, units).forEach(paragraph -> wrap(paragraph, 2, lines));
+        opinion(result, units, lines);
+        String texts = result.cautions().stream()
+                .map(caution -> Wording.shortText(caution, units))
+                .collect(Collectors.joining(" "));
         List<String> cautions = wrapped(Prose.text("caution.heading") + ": " + texts, 2);
         int left = HEIGHT - lines.size() - cautions.size();
-        guessed(result, Math.max(FEWEST_GUESS_LINES, Math.min(MOST_GUESS_LINES, left)), lines);
+        guessed(result, Math.max(FEWEST_GUESS_LINES, Math.min(MOST_GUESS_LINES, left)), units, lines);
         lines.addAll(cautions);
         return plain(String.join("\n", lines) + "\n");
     }
@@ -69,8 +76,9 @@ public final class Console {
      * @param page      what the page tells
      * @param working   the same without water; the page's own where that was without
      * @param reference without water
+     * @param units     to tell it in
      */
-    public static String comparison(NightResult page, NightResult working, NightResult reference) {
+    public static String comparison(NightResult page, NightResult working, NightResult reference, Units units) {
         if (!Wording.hasRun(working) || !Wording.hasRun(reference)) {
             return plain(Prose.text("page.reference.none")) + "\n";
         }
@@ -86,8 +94,8 @@ public final class Console {
         List<String> lines = wrapped(
                 Prose.text(
                         page.water() == null ? "page.reference" : "page.reference.dry",
-                        Figures.significant(core, 2),
-                        Figures.significant(shortfall / 1e3, 2),
+                        units.rough(Measure.DIFFERENCE, core),
+                        units.rough(Measure.HEAT, shortfall),
                         Figures.significant(100 * shortfall / Math.abs(reference.shortfallHeat()), 2)),
                 2);
         return plain(String.join("\n", lines)) + "\n";
@@ -104,24 +112,55 @@ public final class Console {
         return String.join("\n", lines) + "\n";
     }
 
+    /** Paragraphs on their own, broken to the width of the page. */
+    public static String paragraphs(List<String> paragraphs) {
+        List<String> lines = new ArrayList<>();
+        paragraphs.forEach(paragraph -> wrap(paragraph, 2, lines));
+        return plain(String.join("\n", lines) + "\n");
+    }
+
+    /** The caution that goes with everything, in its short form, with its heading. */
+    public static String caution() {
+        return Prose.text("caution.heading") + ": " + Wording.shortText(Caution.PLANNING_AID);
+    }
+
+    /** The same in full, broken to lines, for a page to read. */
+    public static String cautionInFull() {
+        List<String> lines = new ArrayList<>(List.of(Prose.text("caution.heading")));
+        for (String paragraph : Wording.fullText(Caution.PLANNING_AID).split("\n")) {
+            lines.add("");
+            wrap(paragraph, 0, lines);
+        }
+        return String.join("\n", lines);
+    }
+
     /**
      * The table. Rain and snow, where any fall, are told in one column with the vapour, and heat brought along has a column
      * only in nights that have some; so the page stays narrow and the ways still add up to all that is lost.
      */
-    private static void table(NightResult result, @Nullable Band band, List<String> lines) {
+    private static void table(NightResult result, @Nullable Band band, Units units, List<String> lines) {
         boolean wet = matters(result, Way.PRECIPITATION);
         boolean brought = matters(result, Way.BROUGHT);
         String vapour = Prose.text(wet ? "table.wet" : "table.vapour");
         String more = brought ? Prose.text("table.brought") : "";
         for (int i = 1; i <= 3; i++) {
-            String key = (band == null ? "table.head." : "table.band.head.") + i;
-            lines.add(Prose.text(key, vapour, " ".repeat(more.length()), more).stripTrailing());
+            lines.add(Prose.text(
+                            (band == null ? "table.head." : "table.band.head.") + i,
+                            vapour,
+                            " ".repeat(more.length()),
+                            more,
+                            "[" + units.unit(Measure.TEMPERATURE) + "]",
+                            units.unit(Measure.WIND),
+                            "[" + units.unit(Measure.HEAT) + "]" + (units.isMetric() ? "  " : ""),
+                            units.isMetric() ? " " : "",
+                            units.isMetric() ? "" : " ")
+                    .stripTrailing());
         }
         boolean extrapolated = false;
         for (HourRow row : result.hours()) {
-            boolean below = row.coreCelsius() < 34;
+            boolean below = row.coreCelsius() < Wording.STRETCHED_BELOW;
             extrapolated |= below;
-            lines.add(line(row, band, brought) + (below ? "*" : ""));
+            lines.add(line(row, band, brought, units) + (below ? "*" : ""));
         }
         if (wet || brought) {
             String note =
@@ -129,7 +168,7 @@ public final class Console {
             wrap(note, 2, lines);
         }
         if (extrapolated) {
-            lines.add(Prose.text("table.extrapolated"));
+            lines.add(Prose.text("table.extrapolated", Wording.stretched(units)));
         }
     }
 
@@ -137,12 +176,13 @@ public final class Console {
         return result.hours().stream().anyMatch(row -> Math.abs(row.lostByWay()[way.ordinal()]) >= SHOWN);
     }
 
-    private static String line(HourRow row, @Nullable Band band, boolean brought) {
+    private static String line(HourRow row, @Nullable Band band, boolean brought, Units units) {
+        int wider = units.isMetric() ? 0 : 1; // a core of 100 °F; the payers in kcal are the shorter for it
         double[] way = row.lostByWay();
         StringBuilder line = new StringBuilder();
         cell(line, 5, Figures.clock(row.clock()));
-        cell(line, 6, Figures.decimals(row.airCelsius(), 1));
-        cell(line, 5, Figures.decimals(row.windAtBody(), 1));
+        cell(line, 6, units.number(Measure.TEMPERATURE, row.airCelsius()));
+        cell(line, 5, units.number(Measure.WIND, row.windAtBody()));
         cell(line, 5, Figures.whole(row.heatMade()));
         cell(line, 5, Figures.whole(way[Way.AIR.ordinal()]));
         cell(line, 5, Figures.whole(way[Way.RADIATION.ordinal()]));
@@ -153,19 +193,18 @@ public final class Console {
         if (brought) {
             cell(line, 5, Figures.whole(way[Way.BROUGHT.ordinal()]));
         }
-        cell(line, 6, Figures.kilojoules(row.shortfall()));
-        cell(line, 6, Figures.kilojoules(row.paidByHeatMade()));
-        cell(line, 6, Figures.kilojoules(row.paidByShell()));
-        cell(line, 6, Figures.kilojoules(row.paidByCore()));
-        cell(line, band == null ? 8 : 5, Figures.deficit(row.coreHeatDeficit()));
+        cell(line, 6, units.number(Measure.HEAT, row.shortfall()));
+        cell(line, 6, units.number(Measure.HEAT, row.paidByHeatMade()));
+        cell(line, 6, units.number(Measure.HEAT, row.paidByShell()));
+        cell(line, 6 - wider, units.number(Measure.HEAT, row.paidByCore()));
+        cell(line, band == null ? 8 : 5, units.deficitNumber(row.coreHeatDeficit()));
         if (band != null) {
-            Spread spread = band.deficitAt(row.time());
-            cell(line, 8, Wording.deficits(spread));
+            cell(line, 8, Wording.deficits(band.deficitAt(row.time()), units));
         }
-        cell(line, 5, Figures.decimals(row.coreCelsius(), 1));
-        cell(line, 5, Figures.decimals(row.meanSkin(), 1));
-        cell(line, 5, Figures.decimals(row.hand(), 1));
-        cell(line, 6, Figures.decimals(row.foot(), 1));
+        cell(line, 5 + wider, units.number(Measure.TEMPERATURE, row.coreCelsius()));
+        cell(line, 5, units.number(Measure.TEMPERATURE, row.meanSkin()));
+        cell(line, 5, units.number(Measure.TEMPERATURE, row.hand()));
+        cell(line, 6, units.number(Measure.TEMPERATURE, row.foot()));
         return line.toString();
     }
 
@@ -173,20 +212,20 @@ public final class Console {
         line.append(" ".repeat(Math.max(0, width - figure.length()))).append(figure);
     }
 
-    private static void headlines(NightResult result, @Nullable Band band, List<String> lines) {
-        Account.headlines(result, band).forEach(line -> wrap(line, 2, lines));
-        wrap(Account.kit(result) + " " + Account.books(result), 2, lines);
+    private static void headlines(NightResult result, @Nullable Band band, Units units, List<String> lines) {
+        Account.headlines(result, band, units).forEach(line -> wrap(line, 2, lines));
+        wrap(Account.kit(result, units) + " " + Account.books(result, units), 2, lines);
     }
 
-    private static void opinion(NightResult result, List<String> lines) {
-        wrap(Account.opinion(result.secondOpinion()), 2, lines);
+    private static void opinion(NightResult result, Units units, List<String> lines) {
+        wrap(Account.opinion(result.secondOpinion(), units), 2, lines);
     }
 
     /**
      * Grouped by what was guessed, since most guesses are the same property of many garments. What is not about a garment
      * comes first, then the shortest; what finds no room is at least named.
      */
-    private static void guessed(NightResult result, int room, List<String> lines) {
+    private static void guessed(NightResult result, int room, Units units, List<String> lines) {
         List<Guess> guesses = result.guessed();
         if (guesses.isEmpty()) {
             lines.add(Prose.text("page.guessed.none"));
@@ -195,18 +234,18 @@ public final class Console {
         Map<String, List<Guess>> byQuantity = new LinkedHashMap<>();
         for (Guess guess : guesses) {
             byQuantity
-                    .computeIfAbsent(Figures.guessedQuantity(guess), key -> new ArrayList<>())
+                    .computeIfAbsent(units.guessedQuantity(guess), key -> new ArrayList<>())
                     .add(guess);
         }
         Set<String> garments = garments(result.scenario().outfit());
         List<List<Guess>> groups = new ArrayList<>(byQuantity.values());
         groups.sort(Comparator.comparing(
                         (List<Guess> group) -> garments.contains(group.get(0).subject()))
-                .thenComparing(group -> (double) told(group).length() / group.size()));
+                .thenComparing(group -> (double) told(group, units).length() / group.size()));
         List<String> shown = List.of();
         for (int n = groups.size(); n >= 0 && (shown.isEmpty() || shown.size() > room); n--) {
             List<String> texts = new ArrayList<>();
-            groups.subList(0, n).forEach(group -> texts.add(told(group)));
+            groups.subList(0, n).forEach(group -> texts.add(told(group, units)));
             if (n < groups.size()) {
                 List<List<Guess>> left = groups.subList(n, groups.size());
                 String named = left.stream()
@@ -224,15 +263,15 @@ public final class Console {
     }
 
     /** "thickness [mm]: base top/tights 1.3, parka 41": quantity and unit once, each value once. */
-    private static String told(List<Guess> group) {
+    private static String told(List<Guess> group, Units units) {
         Map<String, List<String>> values = new LinkedHashMap<>();
         for (Guess guess : group) {
-            values.computeIfAbsent(Figures.guessedValue(guess, 2), key -> new ArrayList<>())
-                    .add(guess.subject());
+            values.computeIfAbsent(units.guessedValue(guess, 2), key -> new ArrayList<>())
+                    .add(Wording.name(guess.subject()));
         }
         List<String> parts = new ArrayList<>();
         values.forEach((value, subjects) -> parts.add(String.join("/", subjects) + " " + value));
-        return Figures.guessedQuantity(group.get(0)) + ": " + String.join(", ", parts);
+        return units.guessedQuantity(group.get(0)) + ": " + String.join(", ", parts);
     }
 
     private static Set<String> garments(Outfit outfit) {
@@ -265,7 +304,7 @@ public final class Console {
     /** Our own signs as every terminal has them. Names people gave are left as they are. */
     static String plain(String text) {
         return Wording.clean(text)
-                .replace("°C", "C")
+                .replaceAll("°(?=[CF])", "")
                 .replace("²", "2")
                 .replace("±", "+-")
                 .replace("−", "-");

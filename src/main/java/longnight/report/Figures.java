@@ -48,15 +48,9 @@ final class Figures {
         return decimals(joules / 1e3, 0);
     }
 
-    /** Core-heat deficit in kJ as shown: nothing below zero, and inside the dead band only that it is inside. */
+    /** {@link Units#deficitNumber} in kJ. */
     static String deficit(double joules) {
-        if (!Double.isFinite(joules)) {
-            return NONE;
-        }
-        if (joules < 500) { // would be rounded to none anyway
-            return "0";
-        }
-        return joules < DEAD_BAND ? "<15" : kilojoules(joules);
+        return Units.METRIC.deficitNumber(joules);
     }
 
     /** "19-57"; "to" between them where a sign would be taken for a dash; no end where there is none. */
@@ -102,32 +96,13 @@ final class Figures {
                 : "";
     }
 
-    /** What was guessed, with the unit in which {@link #guessedValue} tells it. */
+    /** {@link Units#guessedQuantity} in metric units. */
     static String guessedQuantity(Guess guess) {
-        String unit = readable(guess).unit();
-        return unit.isEmpty() ? guess.quantity() : guess.quantity() + " [" + unit + "]";
+        return Units.METRIC.guessedQuantity(guess);
     }
 
-    /** A guessed word, or a guessed number in the unit a reader of labels thinks in. */
+    /** {@link Units#guessedValue} in metric units. */
     static String guessedValue(Guess guess, int digits) {
-        return Double.isNaN(guess.value())
-                ? guess.word()
-                : significant(readable(guess).value(), digits);
-    }
-
-    private record Readable(double value, String unit) {}
-
-    private static Readable readable(Guess guess) {
-        double value = guess.value();
-        return switch (guess.unit()) {
-            case "1", "" -> new Readable(value, "");
-            case "kg" -> new Readable(value * 1e3, "g");
-            case "kg/m2" -> new Readable(value * 1e3, "g/m²");
-            case "m" -> new Readable(value * 1e3, "mm");
-            case "m2K/W", "m2 K/W" -> new Readable(value / CLO, "clo");
-            case "degC" -> new Readable(value, "°C");
-            case "percent" -> new Readable(value, "%");
-            default -> new Readable(value, guess.unit());
-        };
+        return Units.METRIC.guessedValue(guess, digits);
     }
 }

@@ -35,24 +35,25 @@ final class HourCsv {
 
     private HourCsv() {}
 
+    /** {@link #text(NightResult, Units)} in metric units. */
     static String text(NightResult result) {
-        return text(result, null);
+        return text(result, null, Units.METRIC);
     }
 
-    static String text(NightResult result, @Nullable Band band) {
+    static String text(NightResult result, @Nullable Band band, Units units) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
-            printer.printRecord(header());
+            printer.printRecord(header(units));
             for (HourRow row : result.hours()) {
-                printer.printRecord(cells(row, Account.wornAt(result, row.time()), band));
+                printer.printRecord(cells(row, Account.wornAt(result, row.time()), band, units));
             }
             printer.printComment(Wording.who(result));
-            printer.printComment((Wording.verdict(result) + " " + Wording.atRisk(result)).strip());
+            printer.printComment((Wording.verdict(result, units) + " " + Wording.atRisk(result, units)).strip());
             if (band != null) {
-                printer.printComment(Wording.band(result, band));
+                printer.printComment(Wording.band(result, band, units));
             }
             for (Caution caution : result.cautions()) {
-                printer.printComment(Wording.fullText(caution));
+                printer.printComment(Wording.fullText(caution, units));
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault); // a StringBuilder does not fail
@@ -60,9 +61,15 @@ final class HourCsv {
         return text.toString();
     }
 
-    private static List<String> header() {
+    private static List<String> header(Units units) {
+        String degrees = unit(units, Measure.TEMPERATURE);
+        String heat = unit(units, Measure.HEAT);
         List<String> names = new ArrayList<>(List.of(
-                "time since dusk [h]", "clock [HH:MM]", "air [degC]", "wind at the body [m/s]", "heat made [W]"));
+                "time since dusk [h]",
+                "clock [HH:MM]",
+                "air" + degrees,
+                "wind at the body" + unit(units, Measure.WIND),
+                "heat made [W]"));
         for (Way way : Way.values()) {
             names.add("lost by " + name(way) + " [W]");
         }
@@ -71,53 +78,61 @@ final class HourCsv {
         }
         names.addAll(List.of(
                 "lost in all [W]",
-                "shortfall heat [kJ]",
-                "paid by heat made [kJ]",
-                "paid by shell [kJ]",
-                "paid by core [kJ]",
-                "core-heat deficit, signed [kJ]",
-                "let go to clock and sleep [kJ]",
+                "shortfall heat" + heat,
+                "paid by heat made" + heat,
+                "paid by shell" + heat,
+                "paid by core" + heat,
+                "core-heat deficit, signed" + heat,
+                "let go to clock and sleep" + heat,
                 "demand [1]",
-                "core [degC]",
-                "rectal [degC]",
-                "mean skin [degC]",
-                "hand [degC]",
-                "foot [degC]",
+                "core" + degrees,
+                "rectal" + degrees,
+                "mean skin" + degrees,
+                "hand" + degrees,
+                "foot" + degrees,
                 "sleep [1]",
                 "shivering [W]",
-                "liquid and ice in what is worn [kg]",
-                "core-heat deficit, signed, 10 % of the model's draws below [kJ]",
-                "core-heat deficit, signed, 90 % of the model's draws below [kJ]"));
+                "liquid and ice in what is worn" + unit(units, Measure.LOAD),
+                "core-heat deficit, signed, 10 % of the model's draws below" + heat,
+                "core-heat deficit, signed, 90 % of the model's draws below" + heat));
         return names;
     }
 
-    private static List<String> cells(HourRow row, double water, @Nullable Band band) {
+    private static List<String> cells(HourRow row, double water, @Nullable Band band, Units units) {
         List<String> cells = new ArrayList<>();
         cells.add(Figures.exact(row.time() / 3600));
         cells.add(Figures.clock(row.clock()));
-        add(cells, row.airCelsius(), row.windAtBody(), row.heatMade());
+        add(
+                cells,
+                units.value(Measure.TEMPERATURE, row.airCelsius()),
+                units.value(Measure.WIND, row.windAtBody()),
+                row.heatMade());
         add(cells, row.lostByWay());
         add(cells, row.lostByPart());
         add(
                 cells,
                 row.losses(),
-                row.shortfall() / 1e3,
-                row.paidByHeatMade() / 1e3,
-                row.paidByShell() / 1e3,
-                row.paidByCore() / 1e3,
-                row.coreHeatDeficit() / 1e3,
-                row.letGo() / 1e3,
+                units.value(Measure.HEAT, row.shortfall()),
+                units.value(Measure.HEAT, row.paidByHeatMade()),
+                units.value(Measure.HEAT, row.paidByShell()),
+                units.value(Measure.HEAT, row.paidByCore()),
+                units.value(Measure.HEAT, row.coreHeatDeficit()),
+                units.value(Measure.HEAT, row.letGo()),
                 row.demand(),
-                row.coreCelsius(),
-                row.rectalCelsius(),
-                row.meanSkin(),
-                row.hand(),
-                row.foot(),
+                units.value(Measure.TEMPERATURE, row.coreCelsius()),
+                units.value(Measure.TEMPERATURE, row.rectalCelsius()),
+                units.value(Measure.TEMPERATURE, row.meanSkin()),
+                units.value(Measure.TEMPERATURE, row.hand()),
+                units.value(Measure.TEMPERATURE, row.foot()),
                 row.sleep(),
                 row.shivering(),
-                water,
-                band == null ? Double.NaN : band.deficitAt(row.time()).low() / 1e3,
-                band == null ? Double.NaN : band.deficitAt(row.time()).high() / 1e3);
+                units.value(Measure.LOAD, water),
+                band == null
+                        ? Double.NaN
+                        : units.value(Measure.HEAT, band.deficitAt(row.time()).low()),
+                band == null
+                        ? Double.NaN
+                        : units.value(Measure.HEAT, band.deficitAt(row.time()).high()));
         return cells;
     }
 
@@ -125,6 +140,11 @@ final class HourCsv {
         for (double value : values) {
             cells.add(Figures.exact(value));
         }
+    }
+
+    /** " [degC]", in plain letters. */
+    private static String unit(Units units, Measure measure) {
+        return " [" + units.unit(measure).replace("°", "deg") + "]";
     }
 
     private static String name(Enum<?> constant) {

@@ -32,17 +32,27 @@ final class NightPage {
 
     private final NightResult result;
     private final @Nullable Band band;
+    private final Units units;
     private final Page page;
 
-    private NightPage(NightResult result, @Nullable Band band) {
+    private NightPage(NightResult result, @Nullable Band band, Units units) {
         this.result = result;
         this.band = band;
+        this.units = units;
         page = new Page(
-                Prose.text("html.night.title"), Wording.verdict(result), Wording.atRisk(result), Wording.who(result));
+                Prose.text("html.night.title"),
+                Wording.verdict(result, units),
+                Wording.atRisk(result, units),
+                Wording.who(result));
     }
 
-    static Page of(NightResult result, @Nullable Band band) {
-        return new NightPage(result, band).made();
+    /** {@link #of(NightResult, Band, Units)} of a night without a band in metric units. */
+    static Page of(NightResult result) {
+        return of(result, null, Units.METRIC);
+    }
+
+    static Page of(NightResult result, @Nullable Band band, Units units) {
+        return new NightPage(result, band, units).made();
     }
 
     private Page made() {
@@ -58,7 +68,7 @@ final class NightPage {
         opinion();
         guesses();
         for (Caution caution : result.cautions()) {
-            page.caution(Wording.fullText(caution));
+            page.caution(Wording.fullText(caution, units));
         }
         @Nullable String version = NightPage.class.getPackage().getImplementationVersion();
         page.footer.add(
@@ -69,34 +79,37 @@ final class NightPage {
     private void deficit() {
         page.heading(Prose.text("html.bill"));
         page.add(new Page.Figure(
-                Prose.text("chart.deficit.title"), words("chart.deficit.title"), Charts.coreHeatDeficit(result, band)));
-        page.add(new Page.Items(Account.headlines(result, band)));
+                Prose.text("chart.deficit.title"),
+                words("chart.deficit.title"),
+                Charts.coreHeatDeficit(result, band, units)));
+        page.add(new Page.Items(Account.headlines(result, band, units)));
     }
 
     private void heat() {
         page.heading(Prose.text("chart.heat.title"));
         page.add(new Page.Figure(
-                Prose.text("chart.heat.title"), words("chart.heat.title"), Charts.whereTheHeatGoes(result)));
+                Prose.text("chart.heat.title"), words("chart.heat.title"), Charts.whereTheHeatGoes(result, units)));
+        String heat = units.unit(Measure.HEAT);
         double duration = Wording.end(result);
         double lost = Arrays.stream(result.ledger().lostByWay()).sum();
         List<List<String>> ways = new ArrayList<>();
         for (Way way : Way.values()) {
             ways.add(share(Prose.text("way." + way), result.ledger().lostByWay()[way.ordinal()], lost, duration));
         }
-        page.add(new Page.Grid(Prose.text("html.ways"), columns("html.ways.columns"), ways));
+        page.add(new Page.Grid(Prose.text("html.ways"), columns("html.ways.columns", heat), ways));
         List<List<String>> parts = new ArrayList<>();
         for (BodySegment part : BodySegment.values()) {
             parts.add(share(Prose.text("part." + part), result.ledger().lostByPart()[part.ordinal()], lost, duration));
         }
         parts.add(share(Prose.text("way.BREATH"), result.ledger().breath(), lost, duration));
-        page.add(new Page.Grid(Prose.text("html.parts"), columns("html.parts.columns"), parts));
+        page.add(new Page.Grid(Prose.text("html.parts"), columns("html.parts.columns", heat), parts));
     }
 
-    private static List<String> share(String name, double joules, double all, double duration) {
+    private List<String> share(String name, double joules, double all, double duration) {
         return List.of(
                 name,
                 Figures.decimals(joules / duration, 1),
-                Figures.kilojoules(joules),
+                units.number(Measure.HEAT, joules),
                 Figures.whole(100 * joules / all));
     }
 
@@ -106,20 +119,27 @@ final class NightPage {
         for (HourRow row : result.hours()) {
             rows.add(List.of(
                     Figures.clock(row.clock()),
-                    Figures.decimals(row.airCelsius(), 1),
-                    Figures.decimals(row.windAtBody(), 1),
+                    units.number(Measure.TEMPERATURE, row.airCelsius()),
+                    units.number(Measure.WIND, row.windAtBody()),
                     Figures.whole(row.heatMade()),
                     Figures.whole(row.losses()),
-                    Figures.kilojoules(row.shortfall()),
-                    Figures.deficit(row.coreHeatDeficit()),
-                    band == null ? Figures.NONE : Wording.deficits(band.deficitAt(row.time())),
-                    Figures.decimals(row.coreCelsius(), 1),
-                    Figures.decimals(row.meanSkin(), 1),
-                    Figures.decimals(row.hand(), 1),
-                    Figures.decimals(row.foot(), 1),
+                    units.number(Measure.HEAT, row.shortfall()),
+                    units.deficitNumber(row.coreHeatDeficit()),
+                    band == null ? Figures.NONE : Wording.deficits(band.deficitAt(row.time()), units),
+                    units.number(Measure.TEMPERATURE, row.coreCelsius()),
+                    units.number(Measure.TEMPERATURE, row.meanSkin()),
+                    units.number(Measure.TEMPERATURE, row.hand()),
+                    units.number(Measure.TEMPERATURE, row.foot()),
                     Figures.whole(100 * row.sleep())));
         }
-        page.add(new Page.Grid(Prose.text("html.hours.caption"), columns("html.hours.columns"), rows));
+        page.add(new Page.Grid(
+                Prose.text("html.hours.caption"),
+                columns(
+                        "html.hours.columns",
+                        units.unit(Measure.TEMPERATURE),
+                        units.unit(Measure.WIND),
+                        units.unit(Measure.HEAT)),
+                rows));
     }
 
     private void water() {
@@ -130,21 +150,22 @@ final class NightPage {
         page.heading(Prose.text("html.water"));
         if (Account.isWet(result)) {
             page.add(new Page.Figure(
-                    Prose.text("chart.water.title"), words("chart.water.title"), Charts.waterByLayer(result)));
+                    Prose.text("chart.water.title"), words("chart.water.title"), Charts.waterByLayer(result, units)));
         }
         List<List<String>> rows = new ArrayList<>();
         for (WaterReport.Layer layer : water.layers()) {
             rows.add(List.of(
                     layer.id(),
-                    grams(layer.liquidAtDusk()),
-                    grams(layer.iceAtDusk()),
-                    grams(layer.boundAtDusk()),
-                    grams(layer.liquidAtDawn()),
-                    grams(layer.iceAtDawn()),
-                    grams(layer.boundAtDawn())));
+                    piece(layer.liquidAtDusk()),
+                    piece(layer.iceAtDusk()),
+                    piece(layer.boundAtDusk()),
+                    piece(layer.liquidAtDawn()),
+                    piece(layer.iceAtDawn()),
+                    piece(layer.boundAtDawn())));
         }
-        page.add(new Page.Grid(Prose.text("html.water.caption"), columns("html.water.columns"), rows));
-        page.text(Account.water(result));
+        page.add(new Page.Grid(
+                Prose.text("html.water.caption", units.unit(Measure.PIECE)), columns("html.water.columns"), rows));
+        page.text(Account.water(result, units));
     }
 
     private void day() {
@@ -159,8 +180,8 @@ final class NightPage {
                     worn(phase)));
         }
         page.add(new Page.Grid(Prose.text("html.plan.caption"), columns("html.plan.columns"), rows));
-        page.text(Account.day(result));
-        page.text(Account.fuel(result));
+        page.text(Account.day(result, units));
+        page.text(Account.fuel(result, units));
     }
 
     private String worn(Phase phase) {
@@ -178,16 +199,17 @@ final class NightPage {
                 rows.add(List.of(
                         piece.spec().name(),
                         word(piece.spec().kind()),
-                        grams(piece.spec().mass()),
+                        piece(piece.spec().mass()),
                         guessedOf(id)));
             }
             for (Pad pad : kit.pads()) {
-                rows.add(List.of(pad.name(), Prose.text("html.pad"), grams(pad.mass()), guessedOf(pad.id())));
+                rows.add(List.of(pad.name(), Prose.text("html.pad"), piece(pad.mass()), guessedOf(pad.id())));
             }
-            page.add(new Page.Grid(Prose.text("html.kit.caption"), columns("html.kit.columns"), rows));
+            page.add(new Page.Grid(
+                    Prose.text("html.kit.caption"), columns("html.kit.columns", units.unit(Measure.PIECE)), rows));
         }
         if (Double.isFinite(result.kitResistance())) {
-            page.text(Account.kit(result));
+            page.text(Account.kit(result, units));
         }
     }
 
@@ -202,7 +224,7 @@ final class NightPage {
     private void opinion() {
         page.heading(Prose.text("html.opinion"));
         SecondOpinion opinion = result.secondOpinion();
-        page.text(Account.opinion(opinion));
+        page.text(Account.opinion(opinion, units));
     }
 
     private void guesses() {
@@ -210,7 +232,7 @@ final class NightPage {
         List<List<String>> rows = new ArrayList<>();
         for (Guess guess : result.guessed()) {
             rows.add(List.of(
-                    guess.subject(), Figures.guessedQuantity(guess), Figures.guessedValue(guess, 3), guess.reason()));
+                    guess.subject(), units.guessedQuantity(guess), units.guessedValue(guess, 3), guess.reason()));
         }
         if (rows.isEmpty()) {
             page.text(Prose.text("page.guessed.none"));
@@ -223,16 +245,18 @@ final class NightPage {
     }
 
     /** The heads of a table stand in one line of the prose file, parted by bars. */
-    private static List<String> columns(String key) {
-        return Arrays.stream(Prose.text(key).split("\\|")).map(String::strip).toList();
+    private static List<String> columns(String key, String... slots) {
+        return Arrays.stream(Prose.text(key, slots).split("\\|"))
+                .map(String::strip)
+                .toList();
     }
 
     private String words(String titleKey) {
-        return Prose.text("html.alt", Prose.text(titleKey), Wording.verdict(result), Wording.who(result));
+        return Prose.text("html.alt", Prose.text(titleKey), Wording.verdict(result, units), Wording.who(result));
     }
 
-    private static String grams(double mass) {
-        return Figures.whole(1e3 * mass);
+    private String piece(double mass) {
+        return units.number(Measure.PIECE, mass);
     }
 
     private static String word(Enum<?> constant) {

@@ -20,23 +20,26 @@ final class Notes {
 
     private Notes() {}
 
+    /** {@link #text(NightResult, Units)} in metric units. */
     static String text(NightResult result) {
-        return text(result, null);
+        return text(result, null, Units.METRIC);
     }
 
-    static String text(NightResult result, @Nullable Band band) {
+    static String text(NightResult result, @Nullable Band band, Units units) {
         StringBuilder text = new StringBuilder();
-        text.append(Prose.text("notes.title", result.scenario().title())).append('\n');
+        text.append(Prose.text("notes.title", Wording.name(result.scenario().title())))
+                .append('\n');
         text.append(Wording.who(result)).append('\n');
-        text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
+        text.append(Wording.verdict(result, units)).append(' ').append(Wording.atRisk(result, units));
         text.append("\n\n");
         if (band != null) {
-            text.append(Wording.band(result, band)).append("\n\n");
+            text.append(Wording.band(result, band, units)).append("\n\n");
         }
-        for (String paragraph : Account.of(result)) {
+        for (String paragraph : Account.of(result, units)) {
             text.append(paragraph).append("\n\n");
         }
-        text.append(end(result.cautions(), result.guessed()));
+        cautions(text, result.cautions(), units);
+        guessed(text, result.guessed(), units);
         if (band != null) {
             text.append('\n').append(Prose.text("notes.band")).append("\n\n");
             drawn(band, text);
@@ -91,13 +94,21 @@ final class Notes {
     }
 
     private static void cautions(StringBuilder text, Collection<Caution> cautions) {
+        cautions(text, cautions, Units.METRIC);
+    }
+
+    private static void cautions(StringBuilder text, Collection<Caution> cautions, Units units) {
         text.append(Prose.text("caution.heading")).append("\n\n");
         for (Caution caution : cautions) {
-            text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
+            text.append(Wording.fullText(caution, units).replace("\n", "\n\n")).append("\n\n");
         }
     }
 
     private static void guessed(StringBuilder text, List<Guess> guessed) {
+        guessed(text, guessed, Units.METRIC);
+    }
+
+    private static void guessed(StringBuilder text, List<Guess> guessed, Units units) {
         text.append(Prose.text("notes.guessed")).append("\n\n");
         if (guessed.isEmpty()) {
             text.append(Prose.text("notes.guessed.none")).append('\n');
@@ -106,8 +117,8 @@ final class Notes {
             text.append(Prose.text(
                             "notes.guessed.line",
                             guess.subject(),
-                            Figures.guessedQuantity(guess),
-                            Figures.guessedValue(guess, 3),
+                            units.guessedQuantity(guess),
+                            units.guessedValue(guess, 3),
                             guess.reason()))
                     .append('\n');
         }

@@ -3,8 +3,10 @@ package longnight.report;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,23 +122,23 @@ public final class Outputs {
         }
     }
 
-    /** What belongs into a night's folder. */
+    /** What belongs into the folder of a night without a band, in metric units. */
     static Bundle of(NightResult result) {
-        return of(result, null);
+        return of(result, null, Units.METRIC);
     }
 
-    /** What belongs into a night's folder, with its band where there is one. */
-    public static Bundle of(NightResult result, @Nullable Band band) {
+    /** What belongs into a night's folder, with its band where there is one. JSON is in the engine's units, the rest in those asked for. */
+    public static Bundle of(NightResult result, @Nullable Band band, Units units) {
         Bundle bundle = new Bundle(NIGHT)
-                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result, band))
-                .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result));
+                .picture(Charts.DEFICIT, () -> Charts.coreHeatDeficit(result, band, units))
+                .picture(Charts.HEAT, () -> Charts.whereTheHeatGoes(result, units));
         if (Account.isWet(result)) {
-            bundle.picture(Charts.WATER, () -> Charts.waterByLayer(result));
+            bundle.picture(Charts.WATER, () -> Charts.waterByLayer(result, units));
         }
-        return bundle.file(HourCsv.FILE, HourCsv.text(result, band))
+        return bundle.file(HourCsv.FILE, HourCsv.text(result, band, units))
                 .file(ResultJson.FILE, ResultJson.text(result, band))
-                .notes(Notes.FILE, Notes.text(result, band))
-                .page(NightPage.FILE, () -> NightPage.of(result, band));
+                .notes(Notes.FILE, Notes.text(result, band, units))
+                .page(NightPage.FILE, () -> NightPage.of(result, band, units));
     }
 
     /** What belongs into a proof's folder. */
@@ -178,9 +180,14 @@ public final class Outputs {
                 .notes(Notes.FILE, Notes.text(answer));
     }
 
-    /** Writes all files of a night into a folder, which is made when it is not there. */
+    /** {@link #write(NightResult, Path, Units)} in metric units. */
     public static Written write(NightResult result, Path folder) throws IOException {
-        return write(of(result), folder);
+        return write(result, folder, Units.METRIC);
+    }
+
+    /** Writes all files of a night into a folder, which is made when it is not there. */
+    public static Written write(NightResult result, Path folder, Units units) throws IOException {
+        return write(of(result, null, units), folder);
     }
 
     /**
@@ -201,6 +208,37 @@ public final class Outputs {
     /** What is to be written, piece by piece. */
     interface Writing {
         void to(Appendable out) throws IOException;
+    }
+
+    /**
+     * Writes new files into a folder, which is made when it is not there: all of them or none, and none that is there already.
+     *
+     * @param files path in the folder, to text
+     * @throws UnwritableException when the folder cannot take them, or has one of them
+     * @throws IOException when writing fails on the way; what was written is then taken away again
+     */
+    public static void writeNew(Map<String, String> files, Path folder) throws IOException {
+        requireFolder(folder, List.of());
+        List<String> there = files.keySet().stream()
+                .filter(name -> Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS))
+                .toList();
+        if (!there.isEmpty()) {
+            throw new UnwritableException(Prose.text("fault.there", folder.toString(), String.join(", ", there)));
+        }
+        List<Path> written = new ArrayList<>();
+        try {
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                Path path = folder.resolve(file.getKey());
+                Files.createDirectories(parentOf(path));
+                Files.writeString(path, file.getValue(), StandardOpenOption.CREATE_NEW);
+                written.add(path);
+            }
+        } catch (IOException fault) {
+            for (Path path : written) {
+                Files.deleteIfExists(path);
+            }
+            throw fault;
+        }
     }
 
     /** Writes one file, whole or not at all. */

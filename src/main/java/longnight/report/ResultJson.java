@@ -154,7 +154,7 @@ public final class ResultJson {
             return;
         }
         json.writeObjectFieldStart("band");
-        json.writeStringField("sentence", Wording.band(result, band));
+        json.writeStringField("sentence", Wording.band(result, band, Units.METRIC));
         json.writeNumberField("seed", band.seed());
         json.writeNumberField("draws", band.draws());
         json.writeNumberField("holding", band.holding());

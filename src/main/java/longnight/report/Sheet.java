@@ -152,7 +152,7 @@ final class Sheet {
     private static List<String> wrapped(String text, Font font, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : words(text, font, width)) {
             if (line.length() > 0 && width(line + " " + word, font) > width) {
                 lines.add(line.toString());
                 line.setLength(0);
@@ -161,6 +161,24 @@ final class Sheet {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    /** Its words; one that is wider than the sheet in pieces that are not. */
+    private static List<String> words(String text, Font font, double width) {
+        List<String> words = new ArrayList<>();
+        for (String word : text.strip().split("\\s+")) {
+            String rest = word;
+            while (width(rest, font) > width) {
+                int end = rest.offsetByCodePoints(0, 1);
+                while (width(rest.substring(0, rest.offsetByCodePoints(end, 1)), font) <= width) {
+                    end = rest.offsetByCodePoints(end, 1);
+                }
+                words.add(rest.substring(0, end));
+                rest = rest.substring(end);
+            }
+            words.add(rest);
+        }
+        return words;
     }
 
     int height() {

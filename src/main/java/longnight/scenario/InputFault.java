@@ -63,10 +63,15 @@ public final class InputFault extends RuntimeException {
         return hint;
     }
 
-    /** Quoted input may hold anything; a message holds no line breaks and nothing that steers a terminal. */
+    /** Quoted input may hold anything; a message holds no line breaks and nothing that steers a terminal or turns the writing round. */
     private static String oneLine(String text) {
         return text.codePoints()
-                .map(c -> Character.isISOControl(c) || c == 0x2028 || c == 0x2029 ? ' ' : c)
+                .map(c -> Character.isISOControl(c)
+                                || Character.getType(c) == Character.FORMAT
+                                || c == 0x2028
+                                || c == 0x2029
+                        ? ' '
+                        : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
     }

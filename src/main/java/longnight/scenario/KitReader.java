@@ -149,7 +149,8 @@ final class KitReader {
         return chosen;
     }
 
-    private static Garments.Derived derived(Piece piece) {
+    /** All that follows from a label. */
+    static Garments.Derived derived(Piece piece) {
         try {
             return Garments.derive(piece.spec());
         } catch (IllegalArgumentException fault) {

@@ -79,7 +79,15 @@ public final class ScenarioReader {
     }
 
     private static Section night(Path file, Shelf shelf) {
-        return new Section(shelf.yaml(file, Place.of(file)), Tables.NIGHT);
+        Value root = shelf.yaml(file, Place.of(file));
+        FileKind kind = FileKind.of(root);
+        if (kind != FileKind.NIGHT) {
+            throw root.place()
+                    .fault(
+                            "this is a " + kind.word() + " file, no night",
+                            "name a night file; \"longnight check\" reads any of them");
+        }
+        return new Section(root, Tables.NIGHT);
     }
 
     private static Section kit(Section night, Instead instead, Shelf shelf) {

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longnight.quantity.Dimension;
 import longnight.quantity.Quantities;
 import longnight.quantity.QuantityFault;
-import longnight.quantity.Spelling;
 import longnight.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -29,32 +29,46 @@ final class Section {
      * @throws InputFault when it is no section, or has a key twice, or a key the table does not know, or lacks one
      */
     Section(Value value, Table table) {
+        this(value, table, fault -> {
+            throw fault;
+        });
+    }
+
+    /**
+     * The same, for a reader who wants to hear of every fault.
+     *
+     * @param faults told of each; keys at fault are left out
+     */
+    Section(Value value, Table table, Consumer<InputFault> faults) {
         this.table = table;
         this.place = value.place();
         if (!(value instanceof Value.Entries written)) {
-            throw place.fault(value.shape() + " stands where " + table.name() + " is described", keysAllowed());
+            faults.accept(
+                    place.fault(value.shape() + " stands where " + table.name() + " is described", keysAllowed()));
+            return;
         }
         for (Value.Entry entry : written.entries()) {
             Value.Text key = entry.key();
             if (table.find(key.text()).isEmpty()) {
-                throw key.place()
+                faults.accept(key.place()
                         .fault(
                                 "unknown key \"" + key.text() + "\"",
                                 keysAllowed(),
-                                Spelling.suggestion(key.text(), table.names()));
+                                Advice.key(key.text(), table.names())));
+                continue;
             }
             Value.@Nullable Entry first = entries.putIfAbsent(key.text(), entry);
             if (first != null) {
-                throw key.place()
+                faults.accept(key.place()
                         .fault(
                                 "key \"" + key.text() + "\" for the second time",
                                 "write it once; it stands in line "
-                                        + first.key().place().line() + " already");
+                                        + first.key().place().line() + " already"));
             }
         }
         for (Key key : table.keys()) {
             if (key.required() && !has(key.name())) {
-                throw place.fault(table.name() + " without \"" + key.name() + "\"", advice(key));
+                faults.accept(place.fault(table.name() + " without \"" + key.name() + "\"", advice(key)));
             }
         }
     }
@@ -144,7 +158,10 @@ final class Section {
 
     /** Clock time in seconds after midnight. */
     double clock(String name) {
-        Value.Text text = written(name);
+        return clock(written(name), table.key(name));
+    }
+
+    private static double clock(Value.Text text, Key key) {
         Matcher parts = CLOCK.matcher(text.text());
         if (parts.matches()) {
             int hours = Integer.parseInt(parts.group(1));
@@ -155,8 +172,9 @@ final class Section {
         }
         throw text.place()
                 .fault(
-                        "\"" + name + "\" is \"" + text.text() + "\"",
-                        "write a clock time from 00:00 to 24:00, for example 18:30");
+                        "\"" + key.name() + "\" is \"" + text.text() + "\"",
+                        "write a clock time from 00:00 to 24:00, for example 18:30",
+                        Advice.clock(text.text()));
     }
 
     /** Names of a list, each with its place. */
@@ -243,7 +261,8 @@ final class Section {
         return parts;
     }
 
-    private List<Value> items(String name) {
+    /** The items of a list. */
+    List<Value> items(String name) {
         Value value = value(name);
         if (value instanceof Value.Items items) {
             return items.values();
@@ -288,13 +307,19 @@ final class Section {
 
     /** What a number without a unit can mean, if it is to lie in the key's range; empty for other faults. */
     private static String likely(Value.Text text, Key key) {
-        if (!text.unit().isEmpty() || !Quantities.isBare(text.text())) {
+        if (key.dimensionOf() == Dimension.LENGTH && text.unit().isEmpty()) {
+            String length = Advice.feetAndInches(text.text());
+            if (!length.isEmpty()) {
+                return length;
+            }
+        }
+        if (!text.unit().isEmpty() || !Quantities.isBare(text.number())) {
             return "";
         }
-        double number = Quantities.number(text.text());
+        double number = Quantities.number(text.number());
         return Unit.of(key.dimensionOf()).stream()
                 .filter(unit -> key.allows(unit.toEngine(number)))
-                .map(unit -> "\"" + text.text() + " " + unit.label() + "\"")
+                .map(unit -> "\"" + text.number() + " " + unit.label() + "\"")
                 .reduce((a, b) -> a + " or " + b)
                 .map(readings -> "did you mean " + readings + "?")
                 .orElse("");
@@ -303,15 +328,40 @@ final class Section {
     private static double parse(Value.Text text, String name, Dimension dimension) {
         try {
             return text.unit().isEmpty()
-                    ? Quantities.parse(text.text(), dimension)
-                    : Quantities.unit(text.unit(), dimension).toEngine(Quantities.number(text.text()));
+                    ? Quantities.parse(text.number(), dimension)
+                    : Quantities.unit(text.unit(), dimension).toEngine(Quantities.number(text.number()));
         } catch (QuantityFault fault) {
             throw text.place().fault("\"" + name + "\": " + fault.found(), fault.allowed(), fault.hint());
         }
     }
 
+    /**
+     * Reads one text by its key, as it would be read in a section.
+     *
+     * @return the text
+     * @throws InputFault when the key does not allow it
+     */
+    static String read(Value.Text text, Key key) {
+        if (text.text().isEmpty()) {
+            throw text.place().fault("\"" + key.name() + "\" has no value", advice(key));
+        }
+        oneLine(text);
+        switch (key.form()) {
+            case QUANTITY -> quantity(text, key);
+            case WORD, YES_NO -> word(text, key, "\"" + key.name() + "\"");
+            case CLOCK -> clock(text, key);
+            default -> {}
+        }
+        return text.text();
+    }
+
+    /** A text as written, with the unit that its column's header gives. */
+    String shown(String name) {
+        return shown(written(name));
+    }
+
     private static String shown(Value.Text text) {
-        return text.unit().isEmpty() ? text.text() : text.text() + " " + text.unit();
+        return text.unit().isEmpty() ? text.number() : text.number() + " " + text.unit();
     }
 
     private static String word(Value.Text text, Key key, String what) {
@@ -322,7 +372,7 @@ final class Section {
                 .fault(
                         what + " is \"" + text.text() + "\"",
                         "allowed is " + String.join(", ", key.words()),
-                        Spelling.suggestion(text.text(), key.words()));
+                        Advice.word(text.text(), key.words()));
     }
 
     private String keysAllowed() {

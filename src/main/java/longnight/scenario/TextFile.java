@@ -42,7 +42,11 @@ record TextFile(Path path, String text) {
             return shipped(path, named);
         }
         if (Files.isDirectory(path)) {
-            throw named.fault("\"" + path + "\" is a directory", "name a file");
+            Path night = path.resolve("night.yaml");
+            throw named.fault(
+                    "\"" + path + "\" is a directory",
+                    "name a file",
+                    Files.isRegularFile(night) ? "did you mean \"" + night + "\"?" : "");
         }
         byte[] bytes;
         try {
@@ -92,6 +96,12 @@ record TextFile(Path path, String text) {
     }
 
     private static String decoded(Path path, byte[] bytes) {
+        if (bytes.length >= 2
+                && (bytes[0] == (byte) 0xfe && bytes[1] == (byte) 0xff
+                        || bytes[0] == (byte) 0xff && bytes[1] == (byte) 0xfe)) {
+            return new String(
+                    bytes, StandardCharsets.UTF_16); // as some spreadsheets save text; its mark says in which order
+        }
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length + 1);
@@ -101,7 +111,10 @@ record TextFile(Path path, String text) {
             int broken = bytes[in.position()] & 0xff;
             throw new TextFile(path, text)
                     .place(text.length())
-                    .fault(String.format("byte 0x%02x is not UTF-8 text", broken), "save the file as UTF-8");
+                    .fault(
+                            String.format("byte 0x%02x is not UTF-8 text", broken),
+                            "save the file as UTF-8"
+                                    + (WardrobeReader.isCsv(path) ? ", in a spreadsheet as \"CSV UTF-8\"" : ""));
         }
         return text.startsWith("\ufeff") ? text.substring(1) : text;
     }

@@ -1,6 +1,7 @@
 package longnight.scenario;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** What was written, with its places, before anybody asks what it means. */
 sealed interface Value {
@@ -16,8 +17,20 @@ sealed interface Value {
      *
      * @param text what was written
      * @param unit unit that the column's header gives to the number; empty when the text brings its own
+     * @param comma whether a comma is the decimal sign of the file
      */
-    record Text(Place place, String text, String unit) implements Value {
+    record Text(Place place, String text, String unit, boolean comma) implements Value {
+        private static final Pattern DECIMAL = Pattern.compile("^([+\\-\u2212]?[0-9]*),(?=[0-9])");
+
+        Text(Place place, String text, String unit) {
+            this(place, text, unit, false);
+        }
+
+        /** The text to be read as a number, with a decimal point. */
+        String number() {
+            return comma ? DECIMAL.matcher(text).replaceFirst("$1.") : text;
+        }
+
         @Override
         public String shape() {
             return text.isEmpty() ? "nothing" : "the text \"" + text + "\"";

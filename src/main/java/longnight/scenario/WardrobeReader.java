@@ -1,5 +1,6 @@
 package longnight.scenario;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longnight.assumption.Guess;
@@ -62,11 +64,26 @@ final class WardrobeReader {
     private final Map<String, Place> ids = new HashMap<>();
     private final Wardrobe wardrobe = new Wardrobe(new LinkedHashMap<>(), new LinkedHashMap<>());
 
-    private WardrobeReader() {}
+    private final Consumer<InputFault> faults;
+
+    private WardrobeReader(Consumer<InputFault> faults) {
+        this.faults = faults;
+    }
 
     static Wardrobe read(TextFile file) {
-        WardrobeReader reader = new WardrobeReader();
-        if (file.path().toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        return read(file, fault -> {
+            throw fault;
+        });
+    }
+
+    /**
+     * Reads on after a fault of a piece.
+     *
+     * @param faults told of each; the piece is left out
+     */
+    static Wardrobe read(TextFile file, Consumer<InputFault> faults) {
+        WardrobeReader reader = new WardrobeReader(faults);
+        if (isCsv(file.path())) {
             reader.readCsv(file);
         } else {
             reader.readYaml(file);
@@ -74,39 +91,63 @@ final class WardrobeReader {
         return reader.wardrobe;
     }
 
+    /** Told by the name: a spreadsheet's file. */
+    static boolean isCsv(Path path) {
+        return path.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+    }
+
     private void readYaml(TextFile file) {
         Section section = new Section(YamlFile.read(file), Tables.WARDROBE);
-        List<Section> pieces = section.sections("pieces");
+        List<Value> pieces = section.items("pieces");
         if (pieces.isEmpty()) {
             throw emptyAt(section.at("pieces"));
         }
-        pieces.forEach(this::addPiece);
+        pieces.forEach(piece -> goOn(() -> addPiece(new Section(piece, Tables.GARMENT))));
         if (section.has("pads")) {
-            section.sections("pads").forEach(this::addPad);
+            section.items("pads").forEach(pad -> goOn(() -> addPad(new Section(pad, Tables.PAD))));
         }
+    }
+
+    private void goOn(Runnable reading) {
+        try {
+            reading.run();
+        } catch (InputFault fault) {
+            faults.accept(fault);
+        }
+    }
+
+    /** A row that begins with the word of its kind, without it: whether it is a pad, and its other entries. */
+    record Row(boolean pad, Value.Entries entries) {
+        Table table() {
+            return pad ? Tables.PAD : Tables.GARMENT;
+        }
+    }
+
+    static Row row(Value.Entries row) {
+        List<Value.Entry> withoutKind = row.entries().stream()
+                .filter(entry -> !(entry.key().text().equals("kind")
+                        && entry.value() instanceof Value.Text kind
+                        && kind.text().equals("pad")))
+                .toList();
+        return withoutKind.size() < row.entries().size()
+                ? new Row(true, new Value.Entries(row.place(), withoutKind))
+                : new Row(false, row);
     }
 
     private void readCsv(TextFile file) {
         CsvFile csv = CsvFile.read(file);
-        for (Value.Entries row : csv.rows()) {
-            List<Value.Entry> withoutKind = new ArrayList<>();
-            boolean pad = false;
-            for (Value.Entry entry : row.entries()) {
-                boolean saysPad = entry.key().text().equals("kind")
-                        && entry.value() instanceof Value.Text kind
-                        && kind.text().equals("pad");
-                pad |= saysPad;
-                if (!saysPad) {
-                    withoutKind.add(entry);
+        for (Value.Entries each : csv.rows()) {
+            Row row = row(each);
+            goOn(() -> {
+                Section section = new Section(row.entries(), row.table());
+                if (row.pad()) {
+                    addPad(section);
+                } else {
+                    addPiece(section);
                 }
-            }
-            if (pad) {
-                addPad(new Section(new Value.Entries(row.place(), withoutKind), Tables.PAD));
-            } else {
-                addPiece(new Section(row, Tables.GARMENT));
-            }
+            });
         }
-        if (wardrobe.pieces.isEmpty()) {
+        if (csv.rows().stream().allMatch(each -> row(each).pad())) {
             throw emptyAt(csv.header());
         }
     }
@@ -180,7 +221,7 @@ final class WardrobeReader {
             throw section.at("fill").fault("\"fill\" beside \"fill-type: none\"", "write one of them");
         }
         Value.Text text = section.written("fill");
-        String shown = text.unit().isEmpty() ? text.text() : text.text() + " " + text.unit();
+        String shown = section.shown("fill");
         boolean areal = Quantities.isA(shown, Dimension.AREAL_MASS);
         boolean whole = Quantities.isA(shown, Dimension.MASS);
         boolean down = typed ? isDown(type) : whole && section.has("fill-power");

@@ -3,6 +3,9 @@ package longnight.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
@@ -30,6 +33,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 final class YamlFile {
     private static final int DEEPEST = 12;
     private static final int LONGEST = 1 << 20; // characters
+
+    private static final Pattern NO_BLANK = Pattern.compile("(\\s*(?:- )?)([a-z][a-z-]*):([^\\s\\[{\"'].*)");
 
     private final TextFile file;
 
@@ -114,12 +119,39 @@ final class YamlFile {
             return place.fault("a tab", "indent with blanks");
         }
         String problem = fault.getProblem().strip();
+        int beganIn = fault.getContextMark().map(Mark::getLine).orElse(place.line() - 1);
+        @Nullable InputFault taught = teach(problem, beganIn, place);
+        if (taught != null) {
+            return taught;
+        }
         String began = fault.getContextMark()
                 .map(context -> context.getLine() + 1)
                 .filter(line -> line != place.line())
                 .map(line -> ", in what began in line " + line)
                 .orElse("");
         return place.fault("no YAML from here on: " + problem + began, "write \"key: value\", indented with blanks");
+    }
+
+    /** The three first mistakes in words of ours; null for any other. */
+    private @Nullable InputFault teach(String problem, int beganIn, Place place) {
+        List<String> lines = file.text().lines().toList();
+        String began = beganIn < lines.size() ? lines.get(beganIn) : "";
+        Matcher close = NO_BLANK.matcher(began);
+        if (close.matches()) {
+            return new Place(file.path(), beganIn + 1, close.end(2) + 1)
+                    .fault("no blank after the colon", "write \"" + close.group(2) + ": " + close.group(3) + "\"");
+        }
+        if (problem.contains("mapping values are not allowed")) {
+            return place.fault(
+                    "a second colon in one line, or a line set in too far",
+                    "put a text with a colon in quotes, title: \"Night: cold\"; begin the keys of one section in one column");
+        }
+        if (problem.contains("expected <block end>")) {
+            return place.fault(
+                    "a line that is set in otherwise than those before it",
+                    "begin all keys of one section in the same column as the one in line " + (beganIn + 1));
+        }
+        return null;
     }
 
     private boolean tabAt(Place place) {

@@ -97,6 +97,25 @@ class NightCommandTest {
     }
 
     @Test
+    void the_caller_chooses_the_units() throws Exception {
+        Path to = folder.resolve("out");
+        assertThat(run("night.yaml", "--out", to.toString(), "--units", "imperial", "--reference"))
+                .isZero();
+        assertThat(out.toString())
+                .contains("kcal", "[F]  mph", "differs by at most 0 F")
+                .doesNotContain("kJ");
+        assertThat(to.resolve("hours.csv")).content().contains("core [degF]");
+        assertThat(to.resolve("night.json")).content().contains("shortfallHeat_J");
+    }
+
+    @Test
+    void unknown_units_are_refused_with_the_nearest() {
+        assertThat(run("night.yaml", "--json", "-", "--units", "imperiel")).isEqualTo(2);
+        assertThat(err.toString()).contains("\"imperiel\" is not one of: metric, imperial. did you mean \"imperial\"?");
+        assertThat(asked).isEmpty();
+    }
+
+    @Test
     void an_impossible_step_is_bad_input() {
         for (String step : new String[] {"0", "-60", "4.9", "301", "NaN", "soon"}) {
             assertThat(run("night.yaml", "--json", "-", "--step", step))

@@ -38,7 +38,7 @@ class ConsoleTest {
         if (!Wording.hasRun(night)) {
             return;
         }
-        String page = Console.page(night, BandFixture.of(night, 200, 1));
+        String page = Console.page(night, BandFixture.of(night, 200, 1), Units.METRIC);
         assertThat(page.lines().toList())
                 .hasSizeLessThanOrEqualTo(night.water() == null ? 50 : 62)
                 .allMatch(line -> line.length() <= Console.WIDTH);
@@ -50,8 +50,9 @@ class ConsoleTest {
     @Test
     void the_band_stands_under_its_heading() {
         NightResult night = NightFixture.failing();
-        List<String> lines =
-                Console.page(night, BandFixture.of(night, 200, 1)).lines().toList();
+        List<String> lines = Console.page(night, BandFixture.of(night, 200, 1), Units.METRIC)
+                .lines()
+                .toList();
         int head = 0;
         while (!lines.get(head).contains("10-90%")) {
             head++;
@@ -120,13 +121,15 @@ class ConsoleTest {
     @Test
     void the_other_integration_is_compared_not_hidden() {
         NightResult one = NightFixture.shivering();
-        assertThat(Console.comparison(one, one, one))
+        assertThat(Console.comparison(one, one, one, Units.METRIC))
                 .contains("at most 0 K")
                 .contains("0 kJ (0 %)")
                 .doesNotContain("water");
-        assertThat(Console.comparison(one, one, NightFixture.failing())).doesNotContain("at most 0 K");
-        assertThat(Console.comparison(NightFixture.wet(), one, one)).contains("without water", "at most 0 K");
-        assertThat(Console.comparison(NightFixture.unrun(), NightFixture.unrun(), NightFixture.unrun()))
+        assertThat(Console.comparison(one, one, NightFixture.failing(), Units.METRIC))
+                .doesNotContain("at most 0 K");
+        assertThat(Console.comparison(NightFixture.wet(), one, one, Units.METRIC))
+                .contains("without water", "at most 0 K");
+        assertThat(Console.comparison(NightFixture.unrun(), NightFixture.unrun(), NightFixture.unrun(), Units.METRIC))
                 .contains("nothing was reckoned");
     }
 

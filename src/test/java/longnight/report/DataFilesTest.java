@@ -97,8 +97,9 @@ class DataFilesTest {
                         "10 % of the model's draws below [kJ]\",\"core-heat deficit, signed, 90 % of the model's draws below [kJ]\"");
         // at dusk 61 + 34 + 2 + 12 + 6 g; the hood is still in the pack
         assertThat(lines.get(1)).endsWith(",0.115,,");
-        List<String> banded =
-                HourCsv.text(wet, BandFixture.of(wet, 40, 1)).lines().toList();
+        List<String> banded = HourCsv.text(wet, BandFixture.of(wet, 40, 1), Units.METRIC)
+                .lines()
+                .toList();
         assertThat(banded.get(1)).contains(",0.115,-10.0");
         assertThat(banded.get(1).split(",", -1)).hasSameSizeAs(lines.get(1).split(",", -1));
     }

@@ -366,7 +366,7 @@ public class BadInputTest {
                         NIGHT,
                         "to: 06:00",
                         "to: 6.30",
-                        "night.yaml:9:25: \"to\" is \"6.30\"; write a clock time from 00:00 to 24:00, for example 18:30"),
+                        "night.yaml:9:25: \"to\" is \"6.30\"; write a clock time from 00:00 to 24:00, for example 18:30; did you mean \"06:30\"?"),
                 bad(
                         "clock time past midnight",
                         NIGHT,
@@ -402,7 +402,7 @@ public class BadInputTest {
                         NIGHT,
                         "mass: 65 kg",
                         "mass: 65 km",
-                        "night.yaml:7:9: \"mass\": \"65 km\" is not a mass; write a mass in g, kg, oz, lb; did you mean \"kg\"?"),
+                        "night.yaml:7:9: \"mass\": \"65 km\" is not a mass; write a mass in g, kg, oz, lb; \"km\" is a unit of a length"),
                 bad(
                         "build beside body fat",
                         NIGHT,
@@ -486,7 +486,7 @@ public class BadInputTest {
                         WARDROBE,
                         "fill: 130 g",
                         "fill: 130 g/m2",
-                        "wardrobe.yaml:18:11: \"fill\" is \"130 g/m2\" of down; down takes the mass of all the down in the piece, for example \"140 g\""),
+                        "wardrobe.yaml:18:11: \"fill\" is \"130 g/m2\" of down; down takes the mass of all the down in the piece, for example \"140 g\"; \"g/m2\" is a unit of a mass per area"),
                 bad(
                         "down without fill power",
                         WARDROBE,

@@ -96,7 +96,7 @@ class ScenarioReaderTest {
                 "  nude: yes|  nude: yes, sir|n.yaml:5:9: \"nude\" is \"yes, sir\"; allowed is yes, no",
                 "  air: 10 °C|  radiant: 10 °C|n.yaml:5:3: a laboratory without \"air\"; write \"air\" from -90 °C to 50 °C",
                 "  air: 10 °C|  air: 10 °C/h|n.yaml:6:8: \"air\": \"10 °C/h\" is not a temperature; write a temperature in °C, °F, K",
-                "  nude: yes|  nude: yes, clothing: x|n.yaml:5:22: no YAML from here on: mapping values are not allowed here;",
+                "  nude: yes|  nude: yes, clothing: x|n.yaml:5:22: a second colon in one line, or a line set in too far;",
                 "  humidity: 50 %|  steps: []|n.yaml:6:3: \"air\" beside \"steps\"; write it in the steps",
                 "posture: chair|posture: hammock|n.yaml:3:45: \"posture\" is \"hammock\"; allowed is standing, chair,",
             })

@@ -4,14 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import longnight.clothing.Fill;
 import longnight.clothing.GarmentSpec;
 import longnight.figure.Zone;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WardrobeReaderTest {
 
@@ -116,6 +122,55 @@ class WardrobeReaderTest {
         assertThat(read.pieces().get("b").spec().mass()).isEqualTo(0.45359237);
     }
 
+    /** What spreadsheets of the world save: the same two pieces and a pad each time. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "id,kind,mass,room\na,base-top,0.15 kg,2.5 mm\nb,cap,80 g,\n",
+                "id;kind;mass [kg];room [mm]\r\na;base-top;0,15;2,5\r\nb;cap;0,08;\r\n",
+                "id;kind;mass;room\na;base-top;0,15 kg;2,5 mm\nb;cap;80 g;\n",
+                "id\tkind\tmass (g)\troom (mm)\ra\tbase-top\t150\t2,5\rb\tcap\t80\t\r",
+                "sep=;\r\nid;kind;mass;room\r\na;base-top;150 g;2.5 mm\r\nb;cap;80 g\r\n",
+                "\"sep=\t\"\nid\tkind\tmass\troom\na\tbase-top\t150 g\t2.5 mm\nb\tcap\t80 g\n",
+                ";;;;;\r\n;ID;Kind;Mass [g];;Room [mm]\r\n;;;;;\r\n;a;base-top;150;;2,5\r\n   \r\n;b;cap;80;;\r\n;;;;;\r\n",
+                "# mine\n\"id\",\"kind\",\"mass [g]\",\"room [mm]\"\n\"a\",\"base-top\",\"150\",\"2.5\"\n\"b\",\"cap\",\"80\",\"\"",
+                "id,kind\u00a0,mass,room\na\u00a0,\u00a0base-top,150\u00a0g,2.5\u202fmm\nb,cap,80 g,\n"
+            })
+    void spreadsheetsOfTheWorld(String text) {
+        WardrobeReader.Wardrobe read = csv(text);
+        assertThat(read.pieces().keySet()).containsExactly("a", "b");
+        assertThat(read.pieces().get("a").spec().mass()).isCloseTo(0.15, within(1e-12));
+        assertThat(read.pieces().get("a").spec().room()).isCloseTo(0.0025, within(1e-12));
+        assertThat(read.pieces().get("b").spec().mass()).isCloseTo(0.08, within(1e-12));
+        assertThat(read.pieces().get("b").spec().room()).isNull();
+    }
+
+    /** Byte order marks of both widths. */
+    @Test
+    void marksOfByteOrder(@TempDir Path folder) throws Exception {
+        String text = "id\tkind\tmass\u00a0[g]\na\tcap\t80\n";
+        for (Charset charset : List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
+            Path file = folder.resolve("w.csv");
+            Files.write(file, ("\ufeff" + text).getBytes(charset));
+            assertThat(WardrobeReader.read(TextFile.read(file, Place.of(file))).pieces())
+                    .as(charset.name())
+                    .containsKey("a");
+        }
+    }
+
+    /** A comma in a name is a comma, also where commas are decimal signs; so is a quote that quotes nothing. */
+    @Test
+    void namesKeepTheirSigns() {
+        WardrobeReader.Wardrobe read = csv(
+                "id;name;kind;fill;face;mass [kg]\na;2,5 mm \"thick\" fleece;parka;100,5 g/m2;tight;0,9\nb;c;cap;;;0,08\n");
+        assertThat(read.pieces().get("a").spec().name()).isEqualTo("2,5 mm \"thick\" fleece");
+        assertThat(((Fill.Batt) read.pieces().get("a").spec().fill()).arealMass())
+                .isCloseTo(0.1005, within(1e-12));
+        InputFault fault =
+                catchThrowableOfType(InputFault.class, () -> csv("id;name;kind;mass\na;12\" long;base-tip;80 g\n"));
+        assertThat(fault.getMessage()).startsWith("w.csv:2:12: \"kind\" is \"base-tip\"");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -124,7 +179,9 @@ class WardrobeReaderTest {
                 "id,kind,mass\\na,base-top,150|w.csv:2:12: \"mass\": \"150\" has no unit;",
                 "id,kind,mass [g]\\na,base-top,150 g|w.csv:2:12: \"mass\": \"150 g\" is not a plain number;",
                 "id,kind,mass [gr]\\na,base-top,150|w.csv:2:12: \"mass\": \"gr\" is no unit of a mass;",
-                "id;kind;mass [kg]\\na;base-top;0,15|w.csv:2:12: \"mass\": \"0,15\" has a decimal comma;",
+                "id,kind,mass [kg]\\na,base-top,\"0,15\"|w.csv:2:12: \"mass\": \"0,15\" has a decimal comma;",
+                "id;kind;mass [g]\\na;base-top;1,250|w.csv:2:12: \"mass\": \"1,250\" has a thousands separator or a decimal comma;",
+                "id;kind;mass [g];room\\na;base-top;150,5;2.5 mm|w.csv:2:12: \"mass\": \"150,5\" has a decimal comma;",
                 "id,kind,mass\\na,base-top,150 g,x|w.csv:2:18: \"x\" in a column without a name;",
                 "id,kind,mass\\n\"a\"x,base-top,150 g|w.csv:2:1: a row that cannot be taken apart;",
                 "id,kind,mass\\na,base-top,150 g\\nb,\"base-top,150 g|w.csv:3:1: a row that cannot be taken apart;",
