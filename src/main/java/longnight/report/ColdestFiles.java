@@ -1,13 +1,11 @@
 package longnight.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import longnight.night.Caution;
 import longnight.study.Coldest;
 import longnight.study.Limit;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The folder of an answer about the coldest night: two pictures, two tables, JSON and notes. */
@@ -40,32 +38,11 @@ public final class ColdestFiles {
                 .notes(NOTES, notes(coldest));
     }
 
-    private interface Rows {
-        void print(CSVPrinter printer) throws IOException;
-    }
-
-    private static String csv(Coldest coldest, Rows rows) {
-        StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setRecordSeparator("\n")
-                .setCommentMarker('#')
-                .get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            rows.print(printer);
-            printer.printComment(Wording.who(coldest.asGiven()));
-            printer.printComment(ColdestWording.answer(coldest));
-            for (String note : ColdestWording.notes(coldest)) {
-                printer.printComment(note);
-            }
-            printer.printComment(ColdestWording.caution());
-            for (Caution caution : coldest.cautions()) {
-                printer.printComment(Wording.fullText(caution));
-            }
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault); // a StringBuilder does not fail
-        }
-        return text.toString();
+    private static String csv(Coldest coldest, StudyTexts.Rows rows) {
+        List<String> remarks = new ArrayList<>(List.of(Wording.who(coldest.asGiven()), ColdestWording.answer(coldest)));
+        remarks.addAll(ColdestWording.notes(coldest));
+        remarks.add(ColdestWording.caution());
+        return StudyTexts.table(remarks, coldest.cautions(), rows);
     }
 
     private static void curves(Coldest coldest, CSVPrinter printer) throws IOException {

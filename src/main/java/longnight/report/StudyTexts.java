@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** What tables and JSON of answers about many nights share: their frame and their cautions. */
@@ -26,12 +25,7 @@ final class StudyTexts {
     /** As {@link HourCsv}: the header first, remarks and cautions in full as comments at the end. */
     static String table(List<String> remarks, List<Caution> cautions, Rows rows) {
         StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setRecordSeparator("\n")
-                .setCommentMarker('#')
-                .get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
+        try (CSVPrinter printer = new CSVPrinter(text, HourCsv.FORMAT)) {
             rows.print(printer);
             for (String remark : remarks) {
                 printer.printComment(remark);

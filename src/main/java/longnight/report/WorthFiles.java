@@ -1,13 +1,11 @@
 package longnight.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
-import longnight.night.Caution;
 import longnight.study.Assumption;
 import longnight.study.Effect;
 import longnight.study.Worth;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The folder of an answer about what changes are worth: two pictures, two tables, JSON and notes. */
@@ -40,32 +38,11 @@ public final class WorthFiles {
                 .notes(NOTES, notes(worth));
     }
 
-    private interface Rows {
-        void print(CSVPrinter printer) throws IOException;
-    }
-
-    private static String csv(Worth worth, Rows rows) {
-        StringBuilder text = new StringBuilder();
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setRecordSeparator("\n")
-                .setCommentMarker('#')
-                .get();
-        try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            rows.print(printer);
-            printer.printComment(Wording.who(worth.asPlanned()));
-            printer.printComment(WorthWording.planned(worth));
-            for (String note : WorthWording.notes(worth)) {
-                printer.printComment(note);
-            }
-            printer.printComment(WorthWording.caution());
-            for (Caution caution : worth.cautions()) {
-                printer.printComment(Wording.fullText(caution));
-            }
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault); // a StringBuilder does not fail
-        }
-        return text.toString();
+    private static String csv(Worth worth, StudyTexts.Rows rows) {
+        List<String> remarks = new ArrayList<>(List.of(Wording.who(worth.asPlanned()), WorthWording.planned(worth)));
+        remarks.addAll(WorthWording.notes(worth));
+        remarks.add(WorthWording.caution());
+        return StudyTexts.table(remarks, worth.cautions(), rows);
     }
 
     private static void changes(Worth worth, CSVPrinter printer) throws IOException {

@@ -94,7 +94,7 @@ class ReplayCommandTest {
                 .contains(
                         "no-such.csv",
                         "a laboratory cannot be replayed",
-                        "--threads 0: from 1 to 256",
+                        "--threads 0: from 1 to 512",
                         "LOG",
                         "odd.csv:3:7: ");
         assertThat(out.toString()).isEmpty();
