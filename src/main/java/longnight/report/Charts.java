@@ -83,6 +83,9 @@ final class Charts {
     /** A band thinner than this share of the axis has its name in the key only. */
     private static final double NAMED = 0.09;
 
+    /** Half the height of a tick label, with some air, as a share of the plot's height. */
+    private static final double HALF_LABEL = 0.035;
+
     private Charts() {}
 
     /** {@link #coreHeatDeficit(NightResult, Units)} in metric units. */
@@ -488,8 +491,9 @@ final class Charts {
         clock.setRange(time[0], time[time.length - 1]);
         clock.setTickUnit(new NumberTickUnit(tick(time[time.length - 1] - time[0]), new ClockFormat()));
         NumberAxis heat = new NumberAxis();
-        heat.setRange(low, high);
-        heat.setTickUnit(new NumberTickUnit(step(high - low), new WholeFormat()));
+        double apart = step(high - low);
+        heat.setRange(low, roomForLabel(low, high, apart));
+        heat.setTickUnit(new NumberTickUnit(apart, new WholeFormat()));
         style(clock);
         style(heat);
         XYPlot plot = new XYPlot(null, clock, heat, null);
@@ -516,6 +520,13 @@ final class Charts {
             plot.addDomainMarker(marker, Layer.BACKGROUND);
         }
         return plot;
+    }
+
+    /** The upper end of an axis, raised where the label of its last tick would be cut in half by the picture's edge. */
+    private static double roomForLabel(double low, double high, double apart) {
+        double needed = HALF_LABEL * (high - low);
+        double above = high - apart * Math.floor(high / apart);
+        return above < needed ? high + needed - above : high;
     }
 
     /** From when the model is stretched [s from dusk]; NaN when it never is. */

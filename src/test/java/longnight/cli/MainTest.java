@@ -1,14 +1,17 @@
 package longnight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 class MainTest {
     private final StringWriter out = new StringWriter();
@@ -25,6 +28,25 @@ class MainTest {
     void version_names_the_program() {
         assertThat(run("--version")).isEqualTo(0);
         assertThat(out.toString()).startsWith("longnight ");
+    }
+
+    /** Help texts are format strings: a single percent sign, or an apostrophe doubled as in a message, shows on the page. */
+    @Test
+    void help_of_every_verb_is_well_formed() {
+        assertThat(Main.commandLine().getSubcommands()).hasSizeGreaterThan(10);
+        Main.commandLine().getSubcommands().forEach((verb, line) -> {
+            UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+            Stream<String> texts = Stream.of(
+                            Stream.of(usage.header()),
+                            Stream.of(usage.description()),
+                            Stream.of(usage.footer()),
+                            line.getCommandSpec().args().stream().flatMap(arg -> Stream.of(arg.description())))
+                    .flatMap(each -> each);
+            texts.forEach(text -> assertThatCode(() -> String.format(text))
+                    .as("%s: %s", verb, text)
+                    .doesNotThrowAnyException());
+            assertThat(line.getUsageMessage()).as(verb).doesNotContain("''");
+        });
     }
 
     @Test
