@@ -45,9 +45,9 @@ final class CompareChart {
     private static void content(Comparison.Answer answer, Sheet sheet) {
         if (answer.all().stream().anyMatch(one -> Wording.hasRun(one.result()))) {
             Span span = span(answer);
-            sheet.text(Prose.text("chart.deficit.upper"), Fonts.bold(Sheet.HEADING));
+            sheet.text(Prose.text("chart.deficit.upper", Units.METRIC.unit(Measure.HEAT)), Fonts.bold(Sheet.HEADING));
             Plots.plot(sheet, UPPER, deficitPlot(answer, span));
-            sheet.key(Prose.text("chart.deficit.band"), Fonts.plain(Sheet.TEXT), Plots.BAND);
+            sheet.key(Prose.text("chart.deficit.band", Units.METRIC.deadBand()), Fonts.plain(Sheet.TEXT), Plots.BAND);
             sheet.space(20);
             List<Curve> demand = curves(answer, span, Trace::demand, 1);
             if (demand.stream().anyMatch(curve -> curve.lastKnown() >= 0)) {

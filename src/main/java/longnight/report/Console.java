@@ -153,7 +153,9 @@ public final class Console {
                             units.unit(Measure.WIND),
                             "[" + units.unit(Measure.HEAT) + "]" + (units.isMetric() ? "  " : ""),
                             units.isMetric() ? " " : "",
-                            units.isMetric() ? "" : " ")
+                            units.isMetric() ? "" : " ",
+                            " ".repeat(units.isMetric() ? 14 : 10),
+                            units.unit(Measure.HEAT))
                     .stripTrailing());
         }
         boolean extrapolated = false;

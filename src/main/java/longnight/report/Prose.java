@@ -27,9 +27,12 @@ public final class Prose {
         if (pattern == null) {
             throw new IllegalArgumentException("no prose for " + key);
         }
-        return slots.length == 0 && pattern.indexOf('{') < 0
-                ? pattern.replace("''", "'")
-                : new MessageFormat(pattern, Locale.ROOT).format(slots);
+        if (slots.length == 0 && pattern.indexOf('{') < 0) {
+            return pattern.replace("''", "'");
+        }
+        MessageFormat format = new MessageFormat(pattern, Locale.ROOT);
+        assert format.getFormatsByArgumentIndex().length <= slots.length : key + " has slots that nothing fills";
+        return format.format(slots);
     }
 
     /** The text of a key without slots, or null. */

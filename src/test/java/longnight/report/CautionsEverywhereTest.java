@@ -136,7 +136,7 @@ class CautionsEverywhereTest {
             assertThat(Prose.text("verdict." + outcome, "a", "b")).isNotBlank();
         }
         for (Verdict.Line line : Verdict.Line.values()) {
-            assertThat(Prose.text("reason." + line, "a", "b")).contains("a");
+            assertThat(Prose.text("reason." + line, "a", "b", "c", "d")).contains("a");
         }
         for (Verdict.Part part : Verdict.Part.values()) {
             assertThat(Prose.text("risk." + part, "a", "b")).contains("a");

@@ -6,10 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import longnight.assumption.Guess;
 import longnight.night.HourRow;
 import longnight.night.NightResult;
+import longnight.study.Band;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** One night told in metric and in imperial units. */
 class UnitsTest {
+    private static final Pattern METRIC_UNIT =
+            Pattern.compile("\\d (kJ|MJ|°C|C|K|m/s|kg|g|L|kJ/m²)\\b|\\[(kJ|C|degC|g|kg|m/s)\\b|> kJ|34 °C|kJ since");
+
     static Stream<NightResult> nights() {
         return CautionsEverywhereTest.nights();
     }
@@ -70,14 +75,12 @@ class UnitsTest {
     @MethodSource("nights")
     void nothing_metric_is_left_on_an_imperial_page_or_in_its_files(NightResult night) {
         outputs(night, Units.IMPERIAL)
-                .forEach(
-                        (name, text) -> assertThat(
-                                        name.equals("notes")
-                                                ? text.substring(0, text.indexOf(Prose.text("notes.guessed")))
-                                                : text)
-                                .as(name)
-                                .doesNotContainPattern(
-                                        "\\d (kJ|MJ|°C|C|K|m/s|kg|g|L|kJ/m²)\\b|\\[(kJ|C|degC|g|kg|m/s)\\b|> kJ|34 °C|kJ since"));
+                .forEach((name, text) -> assertThat(
+                                name.equals("notes")
+                                        ? text.substring(0, text.indexOf(Prose.text("notes.guessed")))
+                                        : text)
+                        .as(name)
+                        .doesNotContainPattern(METRIC_UNIT));
     }
 
     @ParameterizedTest
@@ -92,11 +95,11 @@ class UnitsTest {
     @ParameterizedTest
     @MethodSource("nights")
     void the_imperial_page_fits_the_same_window(NightResult night) {
-        List<String> lines = Console.page(night, Units.IMPERIAL).lines().toList();
+        List<String> lines = Console.page(night, null, Units.IMPERIAL).lines().toList();
         assertThat(lines)
                 .hasSizeLessThanOrEqualTo(night.water() == null ? 50 : 61)
                 .allMatch(line -> line.length() <= Console.WIDTH);
-        assertThat(Console.page(night, Units.IMPERIAL))
+        assertThat(Console.page(night, null, Units.IMPERIAL))
                 .matches("(?s)[\\x20-\\x7e\\n]+")
                 .doesNotContain("{");
     }
@@ -104,7 +107,7 @@ class UnitsTest {
     @Test
     void figures_stand_under_their_headings_there_too() {
         NightResult night = NightFixture.failing();
-        List<String> lines = Console.page(night, Units.IMPERIAL).lines().toList();
+        List<String> lines = Console.page(night, null, Units.IMPERIAL).lines().toList();
         int head = 0;
         while (!lines.get(head).startsWith("clock")) {
             head++;
@@ -119,6 +122,38 @@ class UnitsTest {
         assertEnds(row, units.lastIndexOf("core") + 4, fahrenheit(second.coreCelsius()));
         assertEnds(row, units.indexOf("foot") + 4, fahrenheit(second.foot()));
         assertThat(lines.get(head - 1).length()).isLessThanOrEqualTo(Console.WIDTH);
+    }
+
+    /** The band has columns of its own on the page and words of its own everywhere. */
+    @Test
+    void a_band_is_told_in_the_same_units() {
+        NightResult night = NightFixture.wet();
+        Band band = BandFixture.of(night, 200, 1);
+        String page = Console.page(night, band, Units.IMPERIAL);
+        assertThat(page).contains("deficit [kcal]", "kcal", " F").doesNotContainPattern(METRIC_UNIT);
+        assertThat(page.lines()).allMatch(line -> line.length() <= Console.WIDTH);
+        List<String> lines = page.lines().toList();
+        int head = 0;
+        while (!lines.get(head).startsWith("clock")) {
+            head++;
+        }
+        String units = lines.get(head + 1);
+        HourRow second = night.hours().get(1);
+        String row = lines.stream()
+                .filter(line -> line.startsWith(Figures.clock(second.clock())))
+                .findFirst()
+                .orElseThrow();
+        assertEnds(row, units.indexOf("here") + 4, Units.IMPERIAL.deficitNumber(second.coreHeatDeficit()));
+        assertEnds(row, units.indexOf("10-90%") + 6, Wording.deficits(band.deficitAt(second.time()), Units.IMPERIAL));
+        assertEnds(row, units.lastIndexOf("core") + 4, fahrenheit(second.coreCelsius()));
+        assertThat(lines.get(head).length()).isLessThanOrEqualTo(units.indexOf("10-90%") + 6);
+        for (String text : List.of(
+                Notes.text(night, band, Units.IMPERIAL),
+                HourCsv.text(night, band, Units.IMPERIAL),
+                new String(Charts.coreHeatDeficit(night, band, Units.IMPERIAL).svg(), StandardCharsets.UTF_8))) {
+            assertThat(text.lines().filter(line -> line.contains("middle 80 %")))
+                    .noneMatch(line -> METRIC_UNIT.matcher(line).find());
+        }
     }
 
     @Test
@@ -138,7 +173,7 @@ class UnitsTest {
 
     private static Map<String, String> outputs(NightResult night, Units units) {
         Map<String, String> outputs = new LinkedHashMap<>();
-        outputs.put("page", Console.page(night, units));
+        outputs.put("page", Console.page(night, null, units));
         outputs.put("notes", Notes.text(night, null, units));
         outputs.put("hours", HourCsv.text(night, null, units));
         files(night, units).forEach((name, file) -> {
