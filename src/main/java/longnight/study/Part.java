@@ -166,7 +166,10 @@ final class Part {
     private List<Part> byMass() {
         double heaviest = choices.get(set[set.length - 1]).mass();
         double middle = 0.5 * (lightest + heaviest);
-        return heaviest > lightest ? split(i -> -choices.get(i).mass(), -middle) : inHalf();
+        // Masses that differ by their last digit alone have no number between them.
+        return lightest < middle && middle < heaviest
+                ? split(i -> -choices.get(i).mass(), -middle)
+                : inHalf();
     }
 
     private List<Part> byWarmth(Cells cells) {
