@@ -56,7 +56,9 @@ final class Cells {
         /** One over the air permeability, openings included [m2 s/L]. */
         TIGHTNESS,
         /** The same without openings. */
-        TIGHTNESS_OF_CLOTH
+        TIGHTNESS_OF_CLOTH,
+        /** One over the outer diameter [1/m]. */
+        SLIMNESS
     }
 
     static final int FACTS = Fact.values().length;
@@ -216,6 +218,7 @@ final class Cells {
         exposed.forEach(cell -> whole.merge(cell.zone(), cell.area(), Double::sum));
         for (int c = 0; c < exposed.size(); c++) {
             facts[c * FACTS + Fact.TOTAL.ordinal()] = up(WholeBody.STILL_AIR);
+            facts[c * FACTS + Fact.SLIMNESS.ordinal()] = up(1 / exposed.get(c).diameter());
         }
         for (PatchStack patch : pieces.isEmpty() ? List.<PatchStack>of() : compile(pieces, List.of())) {
             if (patch.contact()) {
@@ -232,6 +235,9 @@ final class Cells {
             for (int c = 0; c < exposed.size() && patch.layers() > 0; c++) {
                 Cell cell = exposed.get(c);
                 if (cell.zone() == patch.zone() && touches(cell, from, to)) {
+                    if (facts[c * FACTS + Fact.CLOTH.ordinal()] == 0) {
+                        facts[c * FACTS + Fact.SLIMNESS.ordinal()] = 0;
+                    }
                     note(facts, c, patch, pieces);
                 }
             }
@@ -266,6 +272,7 @@ final class Cells {
         most(facts, c, Fact.CAPACITY, sum(patch.heatCapacity()));
         most(facts, c, Fact.TIGHTNESS, Math.min(1, 1 / patch.airPermeability()));
         most(facts, c, Fact.TIGHTNESS_OF_CLOTH, Math.min(1, leak));
+        most(facts, c, Fact.SLIMNESS, 1 / patch.outerDiameter());
     }
 
     private static void most(float[] facts, int c, Fact fact, double value) {

@@ -12,15 +12,17 @@ final class Hardness {
 
     private long[] refutations = {};
     private double[] demand = {};
+    private int hardest;
 
     /** Takes the demand of one kit in every trial. */
     void learn(List<Double> demands) {
         demand = demands.stream().mapToDouble(Double::doubleValue).toArray();
         refutations = new long[demand.length];
+        hardest = order()[0];
     }
 
     /** The hardest first. */
-    synchronized int[] order() {
+    int[] order() {
         return IntStream.range(0, demand.length)
                 .boxed()
                 .sorted(Comparator.comparingLong((Integer t) -> -refutations[t]).thenComparing(t -> -demand[t]))
@@ -28,12 +30,17 @@ final class Hardness {
                 .toArray();
     }
 
-    synchronized void refuted(int trial) {
+    /** The one that asked most of the first kit. */
+    int hardest() {
+        return hardest;
+    }
+
+    void refuted(int trial) {
         refutations[trial]++;
     }
 
     /** On the form so far another trial asks so much more that a run is not worth it. */
-    synchronized boolean isFarBelow(int trial, int other) {
+    boolean isFarBelow(int trial, int other) {
         return demand[trial] < demand[other] * (1 - NEAR);
     }
 }

@@ -76,6 +76,7 @@ final class Relaxed {
         double capacity = 0;
         double tight = 0;
         double openTight = 0;
+        double diameter = 0;
         boolean mayBeBare = true;
         List<Envelope> over = over(c);
         for (Envelope e : over) {
@@ -86,6 +87,7 @@ final class Relaxed {
             capacity += e.most(c, Fact.CAPACITY);
             tight += e.most(c, Fact.TIGHTNESS_OF_CLOTH);
             openTight += e.most(c, Fact.TIGHTNESS);
+            diameter = Math.max(diameter, 1 / e.most(c, Fact.SLIMNESS));
             mayBeBare &= !e.barred()[c];
         }
         if (over.isEmpty()) {
@@ -95,7 +97,7 @@ final class Relaxed {
         if (mayBeBare) {
             total = Math.max(total, BARE);
         }
-        return air(cells.exposed.get(c), total, vapour, capacity, over.size() == 1 ? openTight : tight);
+        return air(cells.exposed.get(c), diameter, total, vapour, capacity, over.size() == 1 ? openTight : tight);
     }
 
     /** What lies over a cell; two parts of few choices are taken together, pair by pair, crush and all. */
@@ -124,10 +126,11 @@ final class Relaxed {
             }
         }
         Cell cell = cells.exposed.get(c);
-        return covered ? air(cell, total, vapour, 0, 0) : bare(cell);
+        return covered ? air(cell, cell.diameter(), total, vapour, 0, 0) : bare(cell);
     }
 
-    private static PatchStack air(Cell cell, double total, double vapour, double capacity, double tightness) {
+    private static PatchStack air(
+            Cell cell, double diameter, double total, double vapour, double capacity, double tightness) {
         int n = HEAT.length;
         double resistance = Math.max(LEAST_CLOTH, total - WholeBody.STILL_AIR);
         double[] resistances = new double[n];
@@ -148,7 +151,7 @@ final class Relaxed {
                 capacities,
                 new double[n],
                 1,
-                cell.diameter(),
+                diameter,
                 tightness > 0 ? 1 / tightness : Double.POSITIVE_INFINITY,
                 0,
                 0,

@@ -1,19 +1,25 @@
 package longnight.study;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import longnight.clothing.Outfit;
 import longnight.night.NightResult;
+import longnight.night.Outline;
 import longnight.night.Scenario;
 import org.jspecify.annotations.Nullable;
 
@@ -39,13 +45,21 @@ final class Search {
     /** From this share of the line for demand on, the deficit is worth a whole night. */
     private static final double NEAR = 0.96;
 
+    /** Long steps move a night's demand by less than this share, and its deficit by less; a test looks. */
+    static final double LONG_STEPS = 0.002;
+
+    static final double LONG_STEPS_DEFICIT = 200;
+
     /** Nodes looked at together; fixed, so that the answer does not hang on the number of threads. */
-    private static final int BATCH = 4;
+    private static final int AHEAD = 8;
 
     private final LeastQuestion question;
     private final List<Trial> trials;
     private final Field field;
     private final Hardness hardness = new Hardness();
+    private final Hunch refutations = new Hunch();
+    private final Hunch deficits = new Hunch();
+    private final Deque<Pending> pending = new ArrayDeque<>();
     private final PriorityQueue<Node> queue = new PriorityQueue<>(Comparator.comparingDouble(Node::mass));
     private final List<LeastAnswer.Found> found = new ArrayList<>();
     private final AtomicLong boundRuns = new AtomicLong();
@@ -111,28 +125,55 @@ final class Search {
 
     /** Works until enough kits are found and nothing lighter is left; false when it gave up. */
     private boolean empty(ExecutorService workers) {
-        while (!queue.isEmpty() && !isSettled(question.others() + 1)) {
-            if (boundRuns.get() + dryRuns.get() + runs.get() > question.mostRuns()) {
-                return isSettled(1);
-            }
-            List<Node> batch = new ArrayList<>();
-            List<Future<Finding>> findings = new ArrayList<>();
-            while (batch.size() < BATCH && !queue.isEmpty()) {
-                Node node = queue.remove();
-                batch.add(node);
-                findings.add(workers.submit(() -> look(node)));
-            }
-            for (int i = 0; i < batch.size(); i++) {
-                take(batch.get(i), await(findings.get(i)));
+        while (true) {
+            boolean settled = isSettled(question.others() + 1);
+            boolean over = boundRuns.get() + dryRuns.get() + runs.get() > question.mostRuns();
+            if (!settled && !over && !queue.isEmpty() && pending.size() < AHEAD) {
+                send(queue.remove(), workers);
+            } else if (!pending.isEmpty()) {
+                Pending first = pending.remove();
+                take(first.node(), await(first.finding()));
+            } else {
+                return settled || queue.isEmpty() || isSettled(1);
             }
         }
-        return true;
+    }
+
+    /** A node on which work is under way. */
+    private record Pending(Node node, Future<Finding> finding) {}
+
+    /** What is known by now goes along, so that nothing hangs on which thread comes first. */
+    private void send(Node node, ExecutorService workers) {
+        int[] order = hardness.order();
+        Set<Integer> unlikely = deficits.unlikely();
+        if (node.isOneKit()) {
+            pending.add(new Pending(node, workers.submit(() -> look(node.kit(), node.mass(), order))));
+        } else if (node.open() || !refutations.isWorthAsking(conductance(node), size(node))) {
+            split(node);
+        } else {
+            pending.add(new Pending(node, workers.submit(() -> look(node, order, unlikely))));
+        }
+    }
+
+    private double conductance(Node node) {
+        Cells cells = field.reference(trials.get(hardness.hardest()));
+        return node.parts().values().stream()
+                .mapToDouble(part -> part.conductance(cells))
+                .sum();
+    }
+
+    private static int size(Node node) {
+        return Math.getExponent(node.kits(false));
     }
 
     private boolean isSettled(int count) {
+        if (found.size() < count) {
+            return false;
+        }
         Node next = queue.peek();
-        return found.size() >= count
-                && (next == null || next.mass() >= found.get(count - 1).mass());
+        double mass = found.get(count - 1).mass();
+        return (next == null || next.mass() >= mass)
+                && pending.stream().allMatch(each -> each.node().mass() >= mass);
     }
 
     private static Finding await(Future<Finding> finding) {
@@ -151,78 +192,102 @@ final class Search {
         OPEN
     }
 
-    /** What a look at a node told. */
-    private record Finding(How how, LeastAnswer.@Nullable Found found) {}
+    /**
+     * What a look at a node told.
+     *
+     * @param by    the trial that refuted it; -1 for none
+     * @param asked what was asked about deficits on the way
+     */
+    private record Finding(How how, int by, LeastAnswer.@Nullable Found found, List<Asked> asked) {}
+
+    /** Whether a night with such a demand was refuted by its deficit. */
+    private record Asked(double demand, boolean refuted) {}
 
     private void take(Node node, Finding finding) {
+        int size = size(node);
+        finding.asked().forEach(each -> deficits.learn(each.demand(), size, each.refuted()));
+        if (!node.isOneKit()) {
+            refutations.learn(conductance(node), size, finding.how() == How.BOUND);
+        }
+        if (finding.by() >= 0) {
+            hardness.refuted(finding.by());
+        }
         switch (finding.how()) {
             case BOUND -> byBound += node.kits(field.freezing);
             case DRY_RUN -> byDryRun++;
             case RUN -> byRun++;
             case PASSES -> {
-                found.add(java.util.Objects.requireNonNull(finding.found()));
+                found.add(Objects.requireNonNull(finding.found()));
                 found.sort(Comparator.comparingDouble(LeastAnswer.Found::mass));
             }
-            case OPEN -> {
-                for (Node half : node.split(field.reference(trials.get(hardness.order()[0])))) {
-                    if (half.kits(field.freezing) > 0) {
-                        queue.add(half);
-                    }
-                }
+            case OPEN -> split(node);
+        }
+    }
+
+    private void split(Node node) {
+        for (Node half : node.split(field.reference(trials.get(hardness.hardest())))) {
+            if (half.kits(field.freezing) > 0) {
+                queue.add(half);
             }
         }
     }
 
-    private Finding look(Node node) {
-        if (node.isOneKit()) {
-            return look(node.kit(), node.mass());
-        }
-        return new Finding(!node.open() && isRefuted(node) ? How.BOUND : How.OPEN, null);
-    }
-
-    private boolean isRefuted(Node node) {
-        int[] order = hardness.order();
+    private Finding look(Node node, int[] order, Set<Integer> unlikely) {
+        List<Asked> asked = new ArrayList<>();
+        int size = size(node);
         for (int t : order) {
             if (hardness.isFarBelow(t, order[0])) {
                 continue;
             }
-            if (fails(trials.get(t), field.night(trials.get(t), node.parts()), boundRuns)) {
-                hardness.refuted(t);
-                return true;
+            Scenario night = field.night(trials.get(t), node.parts());
+            if (fails(trials.get(t), night, boundRuns, demand -> !unlikely.contains(Hunch.bin(demand, size)), asked)) {
+                return new Finding(How.BOUND, t, null, asked);
             }
         }
-        return false;
+        return new Finding(How.OPEN, -1, null, asked);
     }
 
     /** Whether a dry night is beyond the lines by more than what is allowed for; near them it is run to its end. */
-    private boolean fails(Trial trial, Scenario night, AtomicLong count) {
+    private boolean fails(
+            Trial trial, Scenario night, AtomicLong count, DoublePredicate isWorthAWholeNight, List<Asked> asked) {
         count.incrementAndGet();
         double demand = trial.demandDry(night);
         if (demand > question.demand() * (1 + ALLOWANCE)) {
             return true;
         }
-        if (demand < question.demand() * NEAR || trial.beginsBefore()) {
+        if (demand < question.demand() * NEAR || trial.beginsBefore() || !isWorthAWholeNight.test(demand)) {
             return false;
         }
         count.incrementAndGet();
-        return trial.deficitDry(night) > DEAD_BAND + DEFICIT_ALLOWANCE;
+        boolean refuted = trial.deficitDry(night) > DEAD_BAND + DEFICIT_ALLOWANCE;
+        asked.add(new Asked(demand, refuted));
+        return refuted;
     }
 
-    private Finding look(Outfit.Kit kit, double mass) {
-        int[] order = hardness.order();
-        for (int t : order) {
-            if (fails(trials.get(t), trials.get(t).in(kit), dryRuns)) {
-                return new Finding(How.DRY_RUN, null);
-            }
-        }
+    private Finding look(Outfit.Kit kit, double mass, int[] order) {
         NightResult[] results = new NightResult[trials.size()];
         for (int t : order) {
+            Trial trial = trials.get(t);
+            if (fails(trial, trial.in(kit), dryRuns, demand -> true, new ArrayList<>())) {
+                return new Finding(How.DRY_RUN, t, null, List.of());
+            }
             runs.incrementAndGet();
-            results[t] = trials.get(t).run(kit, question.settings());
+            if (trial.isCalm()
+                    && isFarFromPassing(
+                            trial.inLongSteps(kit, question.settings().water()))) {
+                return new Finding(How.RUN, t, null, List.of());
+            }
+            results[t] = trial.run(kit, question.settings());
             if (!Pass.passes(results[t], question.demand())) {
-                return new Finding(How.RUN, null);
+                return new Finding(How.RUN, t, null, List.of());
             }
         }
-        return new Finding(How.PASSES, new LeastAnswer.Found(kit, mass, List.of(results)));
+        return new Finding(How.PASSES, -1, new LeastAnswer.Found(kit, mass, List.of(results)), List.of());
+    }
+
+    /** Whether a night in long steps is beyond a line by more than long steps can be wrong. */
+    private boolean isFarFromPassing(Outline night) {
+        return night.demand() > question.demand() * (1 + LONG_STEPS)
+                || Double.isNaN(night.stopped()) && night.deficitDawn() > DEAD_BAND + LONG_STEPS_DEFICIT;
     }
 }

@@ -17,6 +17,7 @@ import longnight.night.NumericalSettings;
 import longnight.night.Outline;
 import longnight.night.Phase;
 import longnight.night.Scenario;
+import longnight.outdoors.OutdoorState;
 
 /** One person in one night, to be run in any clothes. */
 final class Trial {
@@ -26,8 +27,17 @@ final class Trial {
     /** The window over which demand is taken [s]. */
     private static final double LEAST_NIGHT = 4 * 3600.0;
 
-    /** Steps of a bound: twice the usual ones (numerical choice; the allowance covers what that moves). */
-    private static final NumericalSettings COARSE = NumericalSettings.dry().divided(0.5);
+    /**
+     * Steps of a bound: six times the usual ones, a divisor of the hour, or the window over which demand is taken is cut short
+     * (numerical choice; tests look how much of the allowances it uses).
+     */
+    private static final NumericalSettings LONG = new NumericalSettings(360, 180, 1800, 360, false, false, 1e-6);
+
+    private static final NumericalSettings LONG_WITH_WATER =
+            new NumericalSettings(360, 180, 1800, 360, true, false, 1e-6);
+
+    /** How often the weather is looked at [s]. */
+    private static final double LOOK = 300;
 
     private static final double[] NO_TIMES = {};
 
@@ -35,6 +45,7 @@ final class Trial {
     private final Map<Phase, Wearing> wearing = new HashMap<>();
     private final Body body;
     private final double[] areas;
+    private final boolean calm;
 
     /** Up to when a night is run for a bound [s]; the demand of its first part is never above that of the whole. */
     private double enough;
@@ -51,6 +62,7 @@ final class Trial {
         ModelChoice nominal = ModelChoice.nominal();
         body = Body.of(scenario.person(), nominal.body(), nominal.options());
         areas = body.segmentAreas();
+        calm = lookForCalm();
     }
 
     private NightEngine engine(Scenario dressed) {
@@ -96,6 +108,32 @@ final class Trial {
         return engine(in(kit)).run(settings);
     }
 
+    /**
+     * Whether long steps follow its water well enough: nobody arrives hot or damp, nothing falls, nobody exercises. Sweat, rain
+     * and water that runs want short steps.
+     */
+    boolean isCalm() {
+        return calm;
+    }
+
+    private boolean lookForCalm() {
+        NightPlan plan = scenario.plan();
+        OutdoorState state = new OutdoorState();
+        boolean still = !beginsBefore()
+                && plan.damp().isEmpty()
+                && plan.phases().stream().allMatch(phase -> phase.drillShare() == 0);
+        for (double t = 0; t <= plan.duration() && still; t += LOOK) {
+            scenario.surroundings().at(t, state);
+            still = !(state.precipitation > 0) && !(state.supercooledCloud > 0);
+        }
+        return still;
+    }
+
+    /** A kit's own night in long steps. */
+    Outline inLongSteps(Outfit.Kit kit, boolean water) {
+        return engine(in(kit)).outline(water ? LONG_WITH_WATER : LONG, NO_TIMES);
+    }
+
     /** Runs a kit dry and learns when its demand is largest; bounds will go no further. */
     double scout(Outfit.Kit kit) {
         NightResult night = run(kit, NumericalSettings.dry());
@@ -117,7 +155,7 @@ final class Trial {
 
     /** Core-heat deficit at the end of a whole dry night [J]; NaN when it stopped early. */
     double deficitDry(Scenario night) {
-        Outline result = engine(night).outline(COARSE, NO_TIMES);
+        Outline result = engine(night).outline(LONG, NO_TIMES);
         return Double.isNaN(result.stopped()) ? result.deficitDawn() : Double.NaN;
     }
 
@@ -128,7 +166,7 @@ final class Trial {
 
     double demandDry(Scenario night) {
         Scenario first = enough < scenario.plan().duration() ? night.withPlan(upTo(night.plan(), enough)) : night;
-        return engine(first).outline(COARSE, NO_TIMES).demand();
+        return engine(first).outline(LONG, NO_TIMES).demand();
     }
 
     private static NightPlan upTo(NightPlan plan, double end) {
