@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -343,6 +344,7 @@ class TradeNightsTest {
         shellOverFleece();
         parkaSize();
         String legs = legsTable();
+        downTrousers();
         surplusParka();
         String people = peopleTable();
         seat();
@@ -561,6 +563,47 @@ class TradeNightsTest {
                                                 + (legsLeadHeat[air.length - 1] ? "legs" : "torso"))
                                 + "; the rule may be about walking, which a night of sitting cannot tell."));
         return rows.toString();
+    }
+
+    /** Down trousers of 195 g with 75 g of down, in place of the typical kit's, and what each piece takes off per gram. */
+    private void downTrousers() {
+        Garment down = Nights.piece(
+                "overtrousers",
+                GarmentKind.INSULATED_TROUSERS,
+                195,
+                Fabric.NYLON_WOVEN,
+                Nights.down(75, 850),
+                FaceTightness.TIGHT);
+        Outfit.Kit kit = with(Nights.typical(), "overtrousers", down);
+        StringBuilder figures = new StringBuilder();
+        int worst = 0;
+        for (Night night : List.of(FOREST, PLATEAU)) {
+            double whole = watts(night.run(kit));
+            Map<String, Double> saves = new LinkedHashMap<>();
+            for (Garment piece : kit.pieces()) {
+                double saved = watts(night.run(without(kit, piece.spec().id()))) - whole;
+                saves.put(piece.spec().id(), 0.1 * saved / piece.spec().mass());
+            }
+            List<String> order = saves.keySet().stream()
+                    .sorted(Comparator.comparingDouble((String id) -> -saves.get(id)))
+                    .toList();
+            int place = 1 + order.indexOf("overtrousers");
+            worst = Math.max(worst, place);
+            figures.append(format(
+                    "%s%s %.1f W per 100 g, place %d of %d, %s %.1f",
+                    figures.isEmpty() ? "" : "; ",
+                    night == FOREST ? "forest" : "plateau",
+                    saves.get("overtrousers"),
+                    place,
+                    order.size(),
+                    place == 1 ? "next " + order.get(1) : "first " + order.get(0),
+                    saves.get(order.get(place == 1 ? 1 : 0))));
+        }
+        row(
+                "R-22",
+                "Light down trousers weigh next to nothing for what they save: among the best three per gram when dry.",
+                figures.toString(),
+                held(worst <= 3, "others save more per gram."));
     }
 
     private void surplusParka() {
