@@ -277,7 +277,8 @@ final class Tables {
                     "of the material"),
             quantity("air-permeability", Dimension.AIR_PERMEABILITY, "0 L/m2/s", "5000 L/m2/s", "at 100 Pa"),
             word("finish", GarmentSpec.Finish.class, "state of the water-repellent finish"),
-            quantity("packed-volume", Dimension.VOLUME, "0.05 L", "60 L", "in its bag"));
+            quantity("packed-volume", Dimension.VOLUME, "0.05 L", "60 L", "in its bag"),
+            text("price", "with the three letters of its money, as in 120 EUR; one money in a wardrobe"));
 
     static final Table PAD = Table.of(
             "a pad",

@@ -61,10 +61,16 @@ final class WardrobeReader {
 
     private static final Pattern INTERVAL = Pattern.compile("(.*?%)\\s+to\\s+(.*)");
 
+    /** A number and the code of its currency, ISO 4217 alphabetic. */
+    private static final Pattern PRICE = Pattern.compile("([0-9]{1,9}(?:[.,][0-9]{1,4})?)\\s*([A-Z]{3})");
+
     private final Map<String, Place> ids = new HashMap<>();
     private final Wardrobe wardrobe = new Wardrobe(new LinkedHashMap<>(), new LinkedHashMap<>());
 
     private final Consumer<InputFault> faults;
+
+    /** In which the pieces read so far are paid; null before the first price. */
+    private @Nullable String money;
 
     private WardrobeReader(Consumer<InputFault> faults) {
         this.faults = faults;
@@ -191,8 +197,27 @@ final class WardrobeReader {
                 section.quantityOrNull("air-permeability"),
                 section.has("finish") ? section.word("finish", GarmentSpec.Finish.class) : GarmentSpec.Finish.WORN,
                 section.quantityOrNull("packed-volume"),
-                null);
+                section.has("price") ? (Double) price(section) : null);
         wardrobe.pieces.put(id, new Piece(spec, guesses, section.at("id"), section.has("finish")));
+    }
+
+    private double price(Section section) {
+        String shown = section.shown("price");
+        Place place = section.at("price");
+        Matcher parts = PRICE.matcher(shown);
+        if (!parts.matches()) {
+            throw place.fault(
+                    "\"price\" is \"" + shown + "\"",
+                    "write the number and the three letters of its money (ISO 4217), for example \"120 EUR\"");
+        }
+        if (money == null) {
+            money = parts.group(2);
+        } else if (!money.equals(parts.group(2))) {
+            throw place.fault(
+                    "\"price\" is \"" + shown + "\" where other pieces are paid in " + money,
+                    "write all prices of a wardrobe in one money");
+        }
+        return Double.parseDouble(parts.group(1).replace(',', '.'));
     }
 
     private static @Nullable Fill fill(String id, Section section, GarmentKind kind, double mass, List<Guess> guesses) {

@@ -60,6 +60,13 @@ class LeastCommandTest {
             assertThat(kit.at("/mass_kg").asDouble()).isGreaterThanOrEqualTo(mass);
             assertThat(kit.at("/demand").asDouble()).isLessThanOrEqualTo(2);
         }
+        // Note R-30, carry no more than needed: with any piece left at home it fails, or leaves something bare.
+        assertThat(json.at("/without")).isNotEmpty();
+        for (JsonNode each : json.at("/without")) {
+            assertThat(!each.at("/allowed").asBoolean() || each.at("/demand").asDouble() > 2)
+                    .as(each.toString())
+                    .isTrue();
+        }
         assertThat(json.at("/cautions/0/text").asText()).startsWith(CAUTION);
         assertThat(Files.readString(results.resolve("least.csv")))
                 .startsWith("mass [kg]")

@@ -1,6 +1,7 @@
 package longnight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -10,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import longnight.report.WorthFiles;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,6 +62,47 @@ class WorthCommandTest {
         assertThat(answer.at("/effects/0/change").asText()).isEqualTo("without");
         assertThat(answer.at("/effects/0/shortfallSaved_J").asDouble()).isNegative();
         assertThat(Files.readString(there.resolve("worth.csv"))).startsWith("change,extra heat saved [W],");
+    }
+
+    /** Two pieces have a price: what they save is told per money as well, and for all others the column stays empty. */
+    @Test
+    void priced_pieces_are_told_per_money() throws Exception {
+        Path priced = Files.createDirectories(folder.resolve("priced"));
+        Files.writeString(
+                priced.resolve("wardrobe.yaml"),
+                Files.readString(SCENARIOS.resolve("wardrobe.yaml"))
+                        .replace("  - id: down-jacket\n", "  - id: down-jacket\n    price: 240 EUR\n")
+                        .replace("  - id: fleece\n", "  - id: fleece\n    price: 60,50 EUR\n"));
+        Path kit = priced.resolve("kit.yaml");
+        Files.writeString(
+                kit,
+                Files.readString(SCENARIOS.resolve("kits/typical.yaml")).replace("../wardrobe.yaml", "wardrobe.yaml"));
+        Path there = folder.resolve("out");
+        assertThat(run("worth", FIRST, "--kit", kit.toString(), "--out", there.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).contains("kJ per", "money");
+        int told = 0;
+        for (CSVRecord row : CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .setCommentMarker('#')
+                .get()
+                .parse(Files.newBufferedReader(there.resolve("worth.csv")))) {
+            String perMoney = row.get("shortfall heat saved per money [kJ]");
+            if (perMoney.isEmpty()) {
+                continue;
+            }
+            told++;
+            double paid = Double.parseDouble(row.get("paid more [money]"));
+            assertThat(Math.abs(paid)).isIn(240.0, 60.5, 240 - 60.5);
+            assertThat(Double.parseDouble(perMoney))
+                    .isCloseTo(
+                            Double.parseDouble(row.get("shortfall heat saved [kJ]")) / paid,
+                            withinPercentage(0.002)); // six digits are written
+        }
+        assertThat(told).isBetween(2, 6);
     }
 
     @ParameterizedTest

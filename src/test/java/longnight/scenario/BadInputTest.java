@@ -115,6 +115,18 @@ public class BadInputTest {
                         "170",
                         "night.yaml:6:11: \"height\": \"170\" has no unit; write a length in m, cm, mm, km, in, ft; did you mean \"170 cm\"?"),
                 bad(
+                        "price without its money",
+                        WARDROBE,
+                        "mass: 150 g",
+                        "mass: 150 g\n    price: 30",
+                        "wardrobe.yaml:5:12: \"price\" is \"30\"; write the number and the three letters of its money (ISO 4217), for example \"120 EUR\""),
+                bad(
+                        "two moneys",
+                        WARDROBE,
+                        "mass: 150 g\n  - id: trousers\n    kind: trousers",
+                        "mass: 150 g\n    price: 30 EUR\n  - id: trousers\n    price: 40 CHF\n    kind: trousers",
+                        "wardrobe.yaml:7:12: \"price\" is \"40 CHF\" where other pieces are paid in EUR; write all prices of a wardrobe in one money"),
+                bad(
                         "bare ounces of batt",
                         WARDROBE,
                         "fill: 100 g/m2",

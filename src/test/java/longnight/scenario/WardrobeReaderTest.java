@@ -86,7 +86,8 @@ class WardrobeReaderTest {
                     vapour-resistance: 35 m2Pa/W
                     air-permeability: 1 cfm
                     finish: new
-                    packed-volume: 7 L""");
+                    packed-volume: 7 L
+                    price: 129,50 EUR""");
         assertThat(((Fill.Batt) spec.fill()).byZone()).isEqualTo(Map.of(Zone.FOREARM, 0.06));
         assertThat(spec.coverage())
                 .isEqualTo(Map.of(
@@ -99,6 +100,7 @@ class WardrobeReaderTest {
         assertThat(spec.airPermeability()).isCloseTo(5.08, within(1e-12));
         assertThat(spec.condition()).isEqualTo(GarmentSpec.Finish.NEW);
         assertThat(spec.packedVolume()).isEqualTo(0.007);
+        assertThat(spec.price()).isEqualTo(129.5);
     }
 
     @Test
