@@ -2,6 +2,7 @@ package longnight.report;
 
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,17 +23,25 @@ public final class Bundle {
      * @param names every file that an answer of this kind may ever have; the folder's owner for these names
      */
     Bundle(List<String> names) {
-        this.names = List.copyOf(names);
+        List<String> all = new ArrayList<>();
+        for (String name : names) {
+            all.add(name);
+            if (name.endsWith(Picture.TALL)) {
+                String picture = name.substring(0, name.length() - Picture.TALL.length());
+                all.addAll(List.of(picture + Picture.SLIDE, picture + Picture.PRINT));
+            }
+        }
+        this.names = List.copyOf(all);
     }
 
     List<String> names() {
         return names;
     }
 
-    /** Adds a picture, to be drawn when the bundle is written: {@code name.png} and {@code name.svg}. */
+    /** Adds a picture, to be drawn when the bundle is written: tall, as a slide, for print and as vectors. */
     Bundle picture(String name, Supplier<Picture> drawing) {
-        require(name + ".png");
-        require(name + ".svg");
+        require(name + Picture.TALL);
+        require(name + Picture.VECTORS);
         pictures.put(name, drawing);
         return this;
     }
@@ -83,8 +92,7 @@ public final class Bundle {
         try {
             pictures.forEach((name, drawing) -> {
                 Picture picture = drawing.get();
-                drawn.put(name + ".png", picture.png());
-                drawn.put(name + ".svg", picture.svg());
+                picture.draw((ending, file) -> drawn.put(name + ending, file));
             });
             pages.forEach((name, page) -> drawn.put(name, Html.text(page.get()).getBytes(StandardCharsets.UTF_8)));
         } catch (Error | UncheckedIOException fault) {

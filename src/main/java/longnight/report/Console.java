@@ -107,7 +107,10 @@ public final class Console {
                 Prose.text(
                         "page.files",
                         folder.toString(),
-                        String.join(", ", written.files()).replaceAll("\\.png, [a-z-]+(?=\\.svg)", ".png/")),
+                        String.join(", ", written.files())
+                                .replaceAll(
+                                        "\\.png, [a-z-]+-slide\\.png, [a-z-]+-print\\.png, [a-z-]+\\.svg",
+                                        ".png/-slide.png/-print.png/.svg")),
                 2);
         return String.join("\n", lines) + "\n";
     }

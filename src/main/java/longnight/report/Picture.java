@@ -1,6 +1,7 @@
 package longnight.report;
 
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /**
@@ -10,6 +11,16 @@ import java.util.function.Consumer;
  * @param content draws what is between
  */
 record Picture(Frame frame, Consumer<Sheet> content) {
+
+    /** A slide, 16 to 9 [px]. */
+    private static final int SLIDE_WIDTH = 1920;
+
+    private static final int SLIDE_HEIGHT = 1080;
+
+    /** A sheet of A4 upright, 200 to the inch [px]. */
+    private static final int PRINT_WIDTH = 1654;
+
+    private static final int PRINT_HEIGHT = 2339;
 
     /**
      * What stands around a drawing, because pictures travel alone.
@@ -33,9 +44,20 @@ record Picture(Frame frame, Consumer<Sheet> content) {
         return new Picture(frame, content);
     }
 
-    /** Pixels. */
-    byte[] png() {
-        return whole().png();
+    /** Endings of a picture's files: tall, as a slide, for print, as vectors with real text. */
+    static final String TALL = ".png";
+
+    static final String SLIDE = "-slide.png";
+    static final String PRINT = "-print.png";
+    static final String VECTORS = ".svg";
+
+    /** Makes all its files; they are told with their endings. */
+    void draw(BiConsumer<String, byte[]> files) {
+        Sheet sheet = whole();
+        files.accept(TALL, sheet.png());
+        files.accept(SLIDE, sheet.png(SLIDE_WIDTH, SLIDE_HEIGHT));
+        files.accept(PRINT, sheet.png(PRINT_WIDTH, PRINT_HEIGHT));
+        files.accept(VECTORS, svg(sheet));
     }
 
     /** Vectors with real text. */
@@ -51,7 +73,7 @@ record Picture(Frame frame, Consumer<Sheet> content) {
         return svg(sheet);
     }
 
-    private Sheet whole() {
+    Sheet whole() {
         Fonts.install();
         Sheet sheet = new Sheet();
         sheet.text(frame.title(), Fonts.plain(Sheet.HEADING));

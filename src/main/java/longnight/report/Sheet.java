@@ -19,6 +19,8 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -43,10 +45,20 @@ final class Sheet {
     static final Color PAPER = new Color(0xFBFAF6);
     static final Color INK = new Color(0x14181F);
 
+    /** From this height on a block is a drawing, above which a column may end [px]. */
+    private static final double DRAWING = 250;
+
+    private static final int MOST_COLUMNS = 4;
+
     private static final String SVG = "http://www.w3.org/2000/svg";
 
     private final List<Block> blocks = new ArrayList<>();
     private double height = MARGIN;
+
+    /** Heights at which a column may end and the next begin [px]: above headings, boxes and drawings without one. */
+    private final TreeSet<Double> seams = new TreeSet<>();
+
+    private boolean headed;
 
     /** Something of a known height that draws itself with its upper left corner at (0, top). */
     private record Block(double top, Strokes strokes) {}
@@ -58,6 +70,12 @@ final class Sheet {
 
     /** Adds a block of a height [px]. */
     void block(double blockHeight, Strokes strokes) {
+        if (blockHeight >= DRAWING && !headed) {
+            seams.add(height);
+        }
+        if (blockHeight > 0) {
+            headed = false;
+        }
         blocks.add(new Block(height, strokes));
         height += blockHeight;
     }
@@ -68,7 +86,12 @@ final class Sheet {
 
     /** Adds a paragraph, broken to the width of the sheet. */
     void text(String text, Font font) {
+        boolean heading = font.isBold() && font.getSize2D() == HEADING;
+        if (heading) {
+            seams.add(height);
+        }
         text(text, font, MARGIN, WIDTH - 2.0 * MARGIN);
+        headed = heading;
     }
 
     private void text(String text, Font font, double left, double width) {
@@ -116,6 +139,7 @@ final class Sheet {
             inside += wrapped(paragraph, plain, width).size() * lineHeight(plain) + 10;
         }
         double boxHeight = inside + 2 * pad;
+        seams.add(height);
         block(0, (pen, top) -> {
             Rectangle2D frame = new Rectangle2D.Double(MARGIN, top, WIDTH - 2.0 * MARGIN, boxHeight);
             pen.setPaint(Color.WHITE);
@@ -186,23 +210,84 @@ final class Sheet {
     }
 
     private void draw(Graphics2D pen) {
+        prepare(pen);
+        pen.fill(new Rectangle2D.Double(0, 0, WIDTH, height()));
+        for (Block block : blocks) {
+            draw(pen, block);
+        }
+    }
+
+    private static void draw(Graphics2D pen, Block block) {
+        pen.setStroke(new java.awt.BasicStroke(2));
+        block.strokes().draw(pen, block.top());
+    }
+
+    private static void prepare(Graphics2D pen) {
         pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         pen.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         pen.setFont(Fonts.plain(TEXT));
         pen.setPaint(PAPER);
-        pen.fill(new Rectangle2D.Double(0, 0, WIDTH, height()));
-        for (Block block : blocks) {
-            pen.setStroke(new java.awt.BasicStroke(2));
-            block.strokes().draw(pen, block.top());
-        }
     }
 
     byte[] png() {
-        BufferedImage image = new BufferedImage(WIDTH, height(), BufferedImage.TYPE_INT_RGB);
+        return png(WIDTH, height(), this::draw);
+    }
+
+    /**
+     * The same on a page of a given shape [px]: in as many columns as let it be largest, nothing cut in two.
+     *
+     * @param pageWidth  of the whole page
+     * @param pageHeight of the whole page
+     */
+    byte[] png(int pageWidth, int pageHeight) {
+        Columns columns = columns(pageWidth, pageHeight);
+        return png(pageWidth, pageHeight, pen -> draw(pen, columns, pageWidth, pageHeight));
+    }
+
+    /** The columns that let it be largest on a page. */
+    Columns columns(int pageWidth, int pageHeight) {
+        Columns best = Columns.of(starts(), height, MARGIN, 1);
+        for (int count = 2; count <= MOST_COLUMNS; count++) {
+            Columns other = Columns.of(starts(), height, MARGIN, count);
+            best = other.scale(WIDTH, pageWidth, pageHeight) > best.scale(WIDTH, pageWidth, pageHeight) ? other : best;
+        }
+        return best;
+    }
+
+    /** Where columns may begin, the upper edge first [px]. */
+    private List<Double> starts() {
+        List<Double> starts = new ArrayList<>(List.of((double) MARGIN));
+        seams.stream().filter(seam -> seam > MARGIN).forEach(starts::add);
+        return starts;
+    }
+
+    private void draw(Graphics2D pen, Columns columns, int pageWidth, int pageHeight) {
+        double scale = columns.scale(WIDTH, pageWidth, pageHeight);
+        List<Double> starts = columns.starts();
+        prepare(pen);
+        pen.fill(new Rectangle2D.Double(0, 0, pageWidth, pageHeight));
+        pen.translate(0.5 * (pageWidth - scale * WIDTH * starts.size()), 0);
+        pen.scale(scale, scale);
+        for (int i = 0; i < starts.size(); i++) {
+            double from = starts.get(i);
+            double to = i + 1 < starts.size() ? starts.get(i + 1) : Double.POSITIVE_INFINITY;
+            Graphics2D column = (Graphics2D) pen.create();
+            column.translate((double) i * WIDTH, MARGIN - from);
+            for (Block block : blocks) {
+                if (block.top() >= from && block.top() < to) {
+                    draw(column, block);
+                }
+            }
+            column.dispose();
+        }
+    }
+
+    private static byte[] png(int pixelsWide, int pixelsHigh, Consumer<Graphics2D> drawing) {
+        BufferedImage image = new BufferedImage(pixelsWide, pixelsHigh, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
-        draw(pen);
+        drawing.accept(pen);
         pen.dispose();
         ImageIO.setUseCache(false);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

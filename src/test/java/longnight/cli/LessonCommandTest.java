@@ -78,7 +78,9 @@ class LessonCommandTest {
         assertThat(flat(out.toString())).contains("What came out", "ground", CAUTION);
         assertThat(out.toString().lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(120));
-        assertThat(names(there)).containsExactlyInAnyOrder("lesson.png", "lesson.svg", "lesson.txt");
+        assertThat(names(there))
+                .containsExactlyInAnyOrder(
+                        "lesson.png", "lesson-slide.png", "lesson-print.png", "lesson.svg", "lesson.txt");
         assertThat(flat(Files.readString(there.resolve("lesson.svg")))).contains(CAUTION);
         assertThat(flat(Files.readString(there.resolve("lesson.txt")))).contains("is a permission to go and try one");
     }

@@ -1,6 +1,7 @@
 package longnight.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -85,7 +86,7 @@ class CautionsEverywhereTest {
             pictures.add(Charts.waterByLayer(night));
         }
         for (Picture picture : pictures) {
-            BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.png()));
+            BufferedImage image = image(picture.whole().png());
             Document svg = parsed(picture.svg());
             assertThat(svg.getDocumentElement().getAttribute("viewBox"))
                     .isEqualTo("0 0 " + image.getWidth() + " " + image.getHeight());
@@ -106,6 +107,38 @@ class CautionsEverywhereTest {
             }
             assertThat(seen).isGreaterThan(10);
         }
+    }
+
+    /** All the ink of the tall sheet is on the slide and on the page for print, the cautions with it, at a size that can be read. */
+    @ParameterizedTest
+    @MethodSource("nights")
+    void slides_and_prints_lose_nothing_of_the_sheet(NightResult night) throws Exception {
+        for (Picture picture : List.of(Charts.coreHeatDeficit(night), Charts.whereTheHeatGoes(night))) {
+            Sheet sheet = picture.whole();
+            double tall = darkness(image(sheet.png()));
+            for (int[] page : new int[][] {{1920, 1080}, {1654, 2339}}) {
+                double scale = sheet.columns(page[0], page[1]).scale(Sheet.WIDTH, page[0], page[1]);
+                assertThat(darkness(image(sheet.png(page[0], page[1]))))
+                        .isCloseTo(tall * scale * scale, withinPercentage(1));
+                // 16 pixels of a slide's 1080, and 9 points of print at 200 to the inch
+                assertThat(Sheet.SMALL * scale).isGreaterThan(page[0] == 1920 ? 16 : 9 * 200 / 72.0 * 0.8);
+            }
+        }
+    }
+
+    private static BufferedImage image(byte[] png) throws java.io.IOException {
+        return ImageIO.read(new ByteArrayInputStream(png));
+    }
+
+    /** How much darker than paper, summed over all pixels. */
+    private static double darkness(BufferedImage image) {
+        double sum = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                sum += (Sheet.PAPER.getRGB() >> 8 & 0xFF) - (image.getRGB(x, y) >> 8 & 0xFF);
+            }
+        }
+        return sum;
     }
 
     @ParameterizedTest
