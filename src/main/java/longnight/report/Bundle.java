@@ -23,6 +23,11 @@ public final class Bundle {
      * @param names every file that an answer of this kind may ever have; the folder's owner for these names
      */
     Bundle(List<String> names) {
+        this.names = all(names);
+    }
+
+    /** The same names, and for each picture those of its other shapes. */
+    static List<String> all(List<String> names) {
         List<String> all = new ArrayList<>();
         for (String name : names) {
             all.add(name);
@@ -31,7 +36,7 @@ public final class Bundle {
                 all.addAll(List.of(picture + Picture.SLIDE, picture + Picture.PRINT));
             }
         }
-        this.names = List.copyOf(all);
+        return List.copyOf(all);
     }
 
     List<String> names() {

@@ -95,7 +95,7 @@ public final class Outputs {
         if (!Files.isWritable(there)) {
             throw new UnwritableException(Prose.text("fault.not-writable", there.toString()));
         }
-        for (String name : names) {
+        for (String name : Bundle.all(names)) {
             if (Files.isDirectory(folder.resolve(name))) {
                 throw new UnwritableException(
                         Prose.text("fault.is-a-folder", folder.resolve(name).toString()));

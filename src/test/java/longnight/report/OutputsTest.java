@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class OutputsTest {
+    private static final List<String> ALL = Bundle.all(Outputs.NIGHT);
+
     @TempDir
     Path folder;
 
@@ -19,8 +21,8 @@ class OutputsTest {
         Path out = folder.resolve("a/b");
         Outputs.Written written = Outputs.write(NightFixture.wet(), out);
         assertThat(written.note()).isNull();
-        assertThat(names(out)).containsExactlyInAnyOrderElementsOf(Outputs.NIGHT);
-        assertThat(written.files()).containsExactlyInAnyOrderElementsOf(Outputs.NIGHT);
+        assertThat(names(out)).containsExactlyInAnyOrderElementsOf(ALL);
+        assertThat(written.files()).containsExactlyInAnyOrderElementsOf(ALL);
         assertThat(names(folder.resolve("a"))).containsExactly("b");
     }
 
@@ -46,7 +48,7 @@ class OutputsTest {
         assertThat(Files.readAllBytes(folder.resolve(HourCsv.FILE))).isNotEqualTo(easy);
         assertThat(folder.resolve("diary.txt")).hasContent("mine");
         // a night in which nothing gets wet has no chart of water, and an earlier one does not stay
-        assertThat(names(folder)).hasSize(Outputs.NIGHT.size() - 1).noneMatch(name -> name.startsWith(Charts.WATER));
+        assertThat(names(folder)).hasSize(ALL.size() - 3).noneMatch(name -> name.startsWith(Charts.WATER));
     }
 
     @Test
@@ -77,19 +79,19 @@ class OutputsTest {
     void when_a_move_fails_half_way_the_earlier_files_come_back() throws Exception {
         Path drafts = Files.createDirectory(folder.resolve("drafts"));
         Path there = Files.createDirectory(folder.resolve("there"));
-        for (String name : Outputs.NIGHT) {
+        for (String name : ALL) {
             Files.writeString(there.resolve(name), "earlier");
         }
         Files.writeString(there.resolve("diary.txt"), "mine");
-        for (String name : Outputs.NIGHT.subList(0, 4)) { // the fifth draft is missing: its move fails
+        for (String name : ALL.subList(0, 4)) { // the fifth draft is missing: its move fails
             Files.writeString(drafts.resolve(name), "new");
         }
-        assertThatThrownBy(() -> Outputs.swap(Outputs.NIGHT, java.util.Set.copyOf(Outputs.NIGHT), drafts, there))
+        assertThatThrownBy(() -> Outputs.swap(ALL, java.util.Set.copyOf(ALL), drafts, there))
                 .isInstanceOf(java.io.IOException.class);
-        for (String name : Outputs.NIGHT) {
+        for (String name : ALL) {
             assertThat(there.resolve(name)).hasContent("earlier");
         }
-        assertThat(names(there)).hasSize(Outputs.NIGHT.size() + 1);
+        assertThat(names(there)).hasSize(ALL.size() + 1);
     }
 
     @Test
@@ -98,7 +100,7 @@ class OutputsTest {
         Path there = Files.createDirectory(folder.resolve("there"));
         Files.writeString(there.resolve(Charts.DEFICIT + ".png"), "of another night");
         Files.writeString(drafts.resolve(HourCsv.FILE), "new");
-        Outputs.swap(Outputs.NIGHT, java.util.Set.of(HourCsv.FILE), drafts, there);
+        Outputs.swap(ALL, java.util.Set.of(HourCsv.FILE), drafts, there);
         assertThat(names(there)).containsExactly(HourCsv.FILE);
     }
 
