@@ -31,6 +31,10 @@ final class GroupCharts {
     private static final int CURVES = 6;
 
     private static final int BARS = 12;
+
+    /** A bar of full length leaves no room for a long label. */
+    private static final double ROOM = 1.25;
+
     private static final double HEIGHT = 600;
 
     /** Height of somebody's row of turns [px]; room for their name. */
@@ -170,10 +174,10 @@ final class GroupCharts {
                     .mapToDouble(Handed::perMass)
                     .filter(Double::isFinite)
                     .max()
-                    .orElse(1);
-            bars(sheet, Prose.text("group.chart.for", GroupWords.name(group.weakest())), true, longest);
+                    .orElse(1 / ROOM);
+            bars(sheet, Prose.text("group.chart.for", GroupWords.name(group.weakest())), true, ROOM * longest);
             sheet.space(24);
-            bars(sheet, Prose.text("group.chart.for-others"), false, longest);
+            bars(sheet, Prose.text("group.chart.for-others"), false, ROOM * longest);
             sheet.space(12);
             words.spares().stream().skip(1).forEach(text -> sheet.text(text, Fonts.plain(Sheet.TEXT)));
             sheet.text(words.notes().get(1), Fonts.plain(Sheet.SMALL));
@@ -188,7 +192,8 @@ final class GroupCharts {
                         ? Wording.name(each.spare().id())
                         : Prose.text(
                                 "group.chart.pair", Wording.name(each.spare().id()), GroupWords.name(each.before()));
-                double length = Double.isNaN(each.perMass()) ? 0 : Math.max(0, each.perMass());
+                double length =
+                        each.rescues() ? longest : Double.isNaN(each.perMass()) ? 0 : Math.max(0, each.perMass());
                 bars.add(new Plots.Bar(name, length, label(each)));
             }
         }
@@ -201,9 +206,19 @@ final class GroupCharts {
     }
 
     private String label(Handed each) {
+        if (!Double.isNaN(each.longer())) {
+            return Prose.text(
+                    "group.chart.longer",
+                    Figures.whole(each.longer() / 60),
+                    units.text(Measure.PIECE, each.spare().mass()));
+        }
+        if (Double.isNaN(each.saved()) && !each.rescues()) {
+            return Prose.text("group.chart.stops", GroupWords.coldest(units));
+        }
         return each.rescues()
                 ? Prose.text(
                         "group.chart.rescues",
+                        GroupWords.coldest(units),
                         units.text(Measure.PIECE, each.spare().mass()))
                 : Prose.text(
                         "group.chart.label",

@@ -20,7 +20,7 @@ public final class GroupFiles {
     private static final String PEOPLE = "people.csv";
     private static final String HOURS = "people-hours.csv";
     private static final String ROTA = "rota.csv";
-    private static final String TURNS = "rota-turns.csv";
+    static final String TURNS = "rota-turns.csv";
     private static final String NOTES = "notes.txt";
 
     /** Every file that the folder may hold. */
@@ -187,7 +187,7 @@ public final class GroupFiles {
                 printer.printRecord(
                         JsonText.word(rota.kind()),
                         Wording.clean(one.id()),
-                        Figures.exact(rota.hours().getOrDefault(one.id(), Double.NaN) / 3600),
+                        Figures.exact(rota.outsideFor().getOrDefault(one.id(), Double.NaN) / 3600),
                         Figures.exact(one.reserve()),
                         cell(Measure.HEAT, one.result().shortfallHeat()),
                         cell(Measure.HEAT, one.result().coreHeatDeficitDawn()),
@@ -214,7 +214,13 @@ public final class GroupFiles {
         text.append(Prose.text("notes.title", Wording.name(group.question().name())))
                 .append('\n');
         GroupPage.body(group, units).forEach(line -> text.append(line).append('\n'));
-        text.append('\n').append(GroupWords.caution()).append("\n\n");
+        text.append('\n');
+        for (Standing one : group.standings()) {
+            text.append(words.line(one)).append('\n');
+            text.append((Wording.verdict(one.result(), units) + " " + Wording.atRisk(one.result(), units)).strip())
+                    .append("\n\n");
+        }
+        text.append(GroupWords.caution()).append("\n\n");
         Set<Guess> guesses = new LinkedHashSet<>();
         group.standings().forEach(one -> guesses.addAll(one.result().guessed()));
         group.question().spares().forEach(spare -> guesses.addAll(spare.guesses()));

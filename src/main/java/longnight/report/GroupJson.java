@@ -2,11 +2,13 @@ package longnight.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import longnight.night.GroupNight;
 import longnight.night.NightResult;
 import longnight.study.Group;
 import longnight.study.Handed;
 import longnight.study.Rota;
 import longnight.study.Standing;
+import org.jspecify.annotations.Nullable;
 
 /** An answer about a group as JSON, format {@value #FORMAT}; conventions as in {@link ResultJson}: SI, whatever people are shown. */
 public final class GroupJson {
@@ -79,6 +81,7 @@ public final class GroupJson {
             json.writeBooleanField("forMostExposed", each.toWeakest());
             JsonText.number(json, "mass_kg", each.spare().mass());
             JsonText.number(json, "shortfallSaved_J", each.saved());
+            JsonText.number(json, "stopsLater_s", each.longer());
             JsonText.number(json, "shortfallSavedPerMass_J_kg", each.perMass());
             json.writeBooleanField("helps", each.helps());
             json.writeObjectFieldStart("wearer");
@@ -112,6 +115,15 @@ public final class GroupJson {
     }
 
     private void rotas() throws IOException {
+        GroupNight.@Nullable Places places = group.question().places();
+        if (places != null) {
+            json.writeObjectFieldStart("huddle");
+            JsonText.number(json, "shareTouchingInside", places.inner());
+            JsonText.number(json, "shareTouchingOutside", places.outer());
+            json.writeNumberField("outerPlaces", places.outerPlaces());
+            JsonText.number(json, "swap_s", places.swap());
+            json.writeEndObject();
+        }
         json.writeArrayFieldStart("rotas");
         for (Rota rota : group.rotas()) {
             json.writeStartObject();
@@ -121,7 +133,7 @@ public final class GroupJson {
             for (Standing one : rota.standings()) {
                 json.writeStartObject();
                 standing(one);
-                JsonText.number(json, "outside_s", rota.hours().getOrDefault(one.id(), Double.NaN));
+                JsonText.number(json, "outside_s", rota.outsideFor().getOrDefault(one.id(), Double.NaN));
                 json.writeEndObject();
             }
             json.writeEndArray();

@@ -13,6 +13,7 @@ import longnight.study.Standing;
 public final class GroupPage {
     private static final int NAME = 17;
     private static final int ROWS = 24;
+    private static final int LONGEST_TURNS = 400;
 
     private final Group group;
     private final Units units;
@@ -45,7 +46,7 @@ public final class GroupPage {
 
     private void body() {
         Console.wrap(words.about(), 0, lines);
-        Console.wrap(words.headline(), 0, lines);
+        Console.wrap((words.headline() + " " + words.nearly()).strip(), 0, lines);
         Console.wrap(words.atRisk(), 0, lines);
         lines.add("");
         people();
@@ -115,7 +116,8 @@ public final class GroupPage {
             Standing most = rota.standings().get(0);
             rows.add(List.of(
                     GroupWords.kind(rota),
-                    Figures.decimals(rota.hours().getOrDefault(group.weakest().id(), Double.NaN) / 3600, 1),
+                    Figures.decimals(
+                            rota.outsideFor().getOrDefault(group.weakest().id(), Double.NaN) / 3600, 1),
                     units.number(Measure.HEAT, words.saved(rota)),
                     GroupWords.reserve(weakest),
                     shortened(GroupWords.name(most)),
@@ -123,9 +125,15 @@ public final class GroupPage {
                     Compared.verdict(most.result())));
         }
         lines.addAll(ComparePage.set(rows, Set.of(0, 4, 6)));
-        group.rota(Rota.Kind.EVEN)
-                .ifPresent(even ->
-                        Console.wrap(Prose.text("group.rota.turns", String.join("; ", words.turns(even))), 2, lines));
+        group.rota(Rota.Kind.EVEN).ifPresent(even -> {
+            String turns = words.turns(even);
+            Console.wrap(
+                    turns.length() <= LONGEST_TURNS
+                            ? Prose.text("group.rota.turns", turns)
+                            : Prose.text("group.rota.turns.long", GroupFiles.TURNS),
+                    2,
+                    lines);
+        });
     }
 
     private static List<List<String>> heads(String key, String... slots) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import longnight.night.GroupNight;
 import longnight.night.NightResult;
+import longnight.night.Verdict;
 import longnight.study.Group;
 import longnight.study.Handed;
 import longnight.study.Rota;
@@ -17,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 final class GroupWords {
     /** Core at which the model stops [degC]; {@link NightResult#stopped}. */
     private static final double COLDEST_CORE = 32;
+
+    /** So many are told one by one. */
+    private static final int FEW = 4;
 
     private final Group group;
     private final Units units;
@@ -43,15 +48,42 @@ final class GroupWords {
                 Wording.verdict(group.weakest().result(), units));
     }
 
-    /** Hands, feet and faces at risk, by who; empty when nobody's. */
+    /** Who besides may be the most exposed, as far as the model can tell; empty for nobody. */
+    String nearly() {
+        String names = group.nearlyAsExposed().stream().map(GroupWords::name).collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : Prose.text("group.nearly", name(group.weakest()), names);
+    }
+
+    /** Hands, feet and faces at risk, and whose from when; empty for nobody's. */
     String atRisk() {
-        return group.standings().stream()
-                .map(one -> {
-                    String risk = Wording.atRisk(one.result(), units);
-                    return risk.isEmpty() ? "" : Prose.text("group.risk", name(one), risk);
-                })
+        return Stream.of(Verdict.Part.values())
+                .map(this::atRisk)
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(" "));
+    }
+
+    private String atRisk(Verdict.Part part) {
+        record Risk(Standing who, double time) {}
+        List<Risk> risks = group.standings().stream()
+                .flatMap(one -> one.result().verdict().atRisk().stream()
+                        .filter(risk -> risk.part() == part)
+                        .map(risk -> new Risk(one, risk.time())))
+                .toList();
+        if (risks.isEmpty()) {
+            return "";
+        }
+        boolean everybody = risks.size() == group.standings().size() && risks.size() > FEW;
+        double first = risks.stream().mapToDouble(Risk::time).min().orElseThrow();
+        String whose = everybody
+                ? Prose.text(
+                        "group.risk.everybody", Wording.clock(group.weakest().result(), first))
+                : risks.stream()
+                        .map(risk -> Prose.text(
+                                "group.risk",
+                                name(risk.who()),
+                                Wording.clock(risk.who().result(), risk.time())))
+                        .collect(Collectors.joining(", "));
+        return Prose.text("compare.risk." + part, whose);
     }
 
     /** Persons and kits behind the ids. */
@@ -125,6 +157,9 @@ final class GroupWords {
     }
 
     private String saved(Handed handed) {
+        if (handed.longer() > 0) {
+            return Prose.text("group.spare.longer", coldest(units), Figures.whole(handed.longer() / 60));
+        }
         return handed.rescues()
                 ? Prose.text("group.spare.rescues", coldest(units))
                 : Prose.text(
@@ -155,34 +190,39 @@ final class GroupWords {
     /** What each way of taking turns gives the most exposed; empty without a huddle. */
     List<String> rotas() {
         List<String> told = new ArrayList<>();
-        group.rota(Rota.Kind.EVEN).ifPresent(even -> told.add(gives("group.rota.gives.even", even, null)));
-        for (Rota.Kind kind : List.of(Rota.Kind.HALF, Rota.Kind.KEPT_INSIDE)) {
-            group.rota(kind)
-                    .ifPresent(rota -> told.add(gives(
-                            "group.rota.gives.uneven",
-                            rota,
-                            group.rota(Rota.Kind.EVEN).orElse(null))));
-        }
+        group.rota(Rota.Kind.EVEN).ifPresent(even -> {
+            told.add(gives(even, ""));
+            for (Rota.Kind kind : List.of(Rota.Kind.HALF, Rota.Kind.KEPT_INSIDE)) {
+                group.rota(kind).ifPresent(uneven -> told.add(gives(uneven, against(uneven, even))));
+            }
+        });
         group.bestRota().ifPresent(best -> told.add(Prose.text("group.rota.best", kind(best))));
         return told;
     }
 
-    private String gives(String key, Rota rota, @Nullable Rota even) {
+    private String gives(Rota rota, String more) {
         double saved = saved(rota);
+        Standing then = rota.standings().get(0);
         return Prose.text(
-                key,
+                "group.rota.gives",
                 kind(rota),
-                name(group.weakest()),
-                told(saved),
-                told(even == null ? Double.NaN : saved - saved(even)),
-                told(even == null ? Double.NaN : mostPaid(rota, even)),
+                Double.isNaN(saved)
+                        ? Prose.text("group.rota.stopped", name(group.weakest()), coldest(units))
+                        : Prose.text("group.rota.saved", name(group.weakest()), units.text(Measure.HEAT, saved)),
+                more,
                 reserve(rota.of(group.weakest().id())),
-                name(rota.standings().get(0)),
-                reserve(rota.standings().get(0)));
+                name(then),
+                reserve(then));
     }
 
-    private String told(double heat) {
-        return Double.isNaN(heat) ? Figures.NONE : units.text(Measure.HEAT, heat);
+    /** What it gives and takes against even turns. */
+    private String against(Rota uneven, Rota even) {
+        double more = saved(uneven) - saved(even);
+        double paid = mostPaid(uneven, even);
+        return (Double.isNaN(more) ? "" : Prose.text("group.rota.more", units.text(Measure.HEAT, more)))
+                + (Double.isNaN(paid)
+                        ? Prose.text("group.rota.pays.unknown")
+                        : Prose.text("group.rota.pays", units.text(Measure.HEAT, paid)));
     }
 
     /** Shortfall heat that the most exposed is saved against sitting apart [J]; NaN where a run stopped. */
@@ -205,19 +245,28 @@ final class GroupWords {
         return whole ? before.result().shortfallHeat() - after.result().shortfallHeat() : Double.NaN;
     }
 
-    /** Who is outside when: neighbouring turns with the same people told once. */
-    List<String> turns(Rota rota) {
-        List<String> told = new ArrayList<>();
+    /** Who is outside when, up to where it begins anew. */
+    String turns(Rota rota) {
+        List<List<String>> all = rota.outside();
         double dusk = group.weakest().result().scenario().plan().startOfDay();
-        for (int i = 0; i < rota.outside().size(); i++) {
-            if (i == 0 || !rota.outside().get(i).equals(rota.outside().get(i - 1))) {
-                told.add(Prose.text(
-                        "group.rota.turn",
-                        Figures.clock(dusk + i * rota.swap()),
-                        rota.outside().get(i).stream().map(Wording::name).collect(Collectors.joining(", "))));
+        int period = period(all);
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < period; i++) {
+            told.add(Prose.text(
+                    "group.rota.turn",
+                    Figures.clock(dusk + i * rota.swap()),
+                    all.get(i).stream().map(Wording::name).collect(Collectors.joining(", "))));
+        }
+        return String.join("; ", told) + (period < all.size() ? Prose.text("group.rota.again") : "");
+    }
+
+    private static int period(List<List<String>> all) {
+        for (int period = 1; period < all.size(); period++) {
+            if (all.subList(period, all.size()).equals(all.subList(0, all.size() - period))) {
+                return period;
             }
         }
-        return told;
+        return all.size();
     }
 
     // --- notes ---

@@ -174,6 +174,15 @@ public final class GroupReader {
                             "there is at least one inner place: write \"outer-places\" from 1 to "
                                     + (members.size() - 1));
         }
+        double night = members.get(0).alone().plan().duration();
+        double swap = places.quantity("swap");
+        if (swap > night / 2) {
+            throw places.at("swap")
+                    .fault(
+                            "\"swap\" is \"" + places.text("swap") + "\" in a night of " + Math.round(night / 60)
+                                    + " min",
+                            "allowed is up to half of the night");
+        }
         double inner = share(places, "inner");
         if (inner < share(places, "outer")) {
             throw places.at("inner")
@@ -181,7 +190,7 @@ public final class GroupReader {
                             "\"" + places.word("inner") + "\" inside and \"" + places.word("outer") + "\" outside",
                             "the inner place touches at least as much as the outer one");
         }
-        return new Places(inner, share(places, "outer"), outer, places.quantity("swap"));
+        return new Places(inner, share(places, "outer"), outer, swap);
     }
 
     /** As for a phase of a plan. */

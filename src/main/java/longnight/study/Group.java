@@ -44,6 +44,9 @@ public record Group(
         List<Caution> cautions,
         int nights) {
 
+    /** A demand is worth so much of itself [1]; as told beside every comparison. */
+    private static final double TRUST = 0.1;
+
     /**
      * Works it all out.
      *
@@ -67,10 +70,7 @@ public record Group(
 
     /** The spare that saves most per mass, whoever wears it; none where nothing helps anybody. */
     public Optional<Handed> bestForAnybody() {
-        return spares.stream()
-                .filter(Handed::helps)
-                .min(Comparator.comparing(Handed::order, Comparator.reverseOrder())
-                        .thenComparing(Handed.BEST_FIRST));
+        return spares.stream().filter(Handed::helps).min(Handed.MOST_HELP_FIRST);
     }
 
     /** The rota that leaves the group's most exposed best off; none without a huddle. */
@@ -78,6 +78,14 @@ public record Group(
         return rotas.stream()
                 .max(Comparator.comparing((Rota rota) -> rota.standings().get(0), WITHOUT_NAMES)
                         .thenComparing(Rota::kind, Comparator.reverseOrder()));
+    }
+
+    /** Those besides the most exposed who ask so nearly as much that the model cannot tell who of them is most exposed. */
+    public List<Standing> nearlyAsExposed() {
+        return standings.subList(1, standings.size()).stream()
+                .filter(one -> one.result().demand()
+                        >= (1 - TRUST) * weakest().result().demand())
+                .toList();
     }
 
     /** As {@link Standing#MOST_EXPOSED_FIRST}, which of two equally exposed is called what left out. */

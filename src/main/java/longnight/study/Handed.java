@@ -14,24 +14,41 @@ import longnight.night.GroupNight;
  */
 public record Handed(GroupNight.Spare spare, Standing before, Standing after, boolean toWeakest, Standing weakest) {
 
-    /** Those for the most exposed first; then by what is saved per mass, by what is saved, and at last by names. */
-    static final Comparator<Handed> BEST_FIRST = Comparator.comparing(Handed::toWeakest, Comparator.reverseOrder())
-            .thenComparing(Comparator.comparingDouble(Handed::order).reversed())
-            .thenComparing(Comparator.comparingDouble((Handed each) -> zero(each.saved()))
-                    .reversed())
-            .thenComparing(each -> each.spare().id())
-            .thenComparing(each -> each.before().id());
+    /** A run that goes on longer by less is no help told from nothing [s]; numerical choice. */
+    private static final double LONGER = 600;
+
+    /** What saves a run from stopping, the lightest first; then by what is saved, or how much later a run stops, per mass. */
+    static final Comparator<Handed> MOST_HELP_FIRST = Comparator.comparing(Handed::rank)
+            .thenComparingDouble(each -> each.rescues() ? each.spare.mass() : 0)
+            .thenComparingDouble(each -> each.isComparable() ? -each.perMass() : 0)
+            .thenComparingDouble(each -> Double.isNaN(each.longer()) ? 0 : -each.longer() / each.spare.mass())
+            .thenComparingDouble(each -> each.spare.mass())
+            .thenComparing(each -> each.spare.id())
+            .thenComparing(each -> each.before.id());
+
+    /** Those for the most exposed first. */
+    static final Comparator<Handed> BEST_FIRST =
+            Comparator.comparing(Handed::toWeakest, Comparator.reverseOrder()).thenComparing(MOST_HELP_FIRST);
 
     /** Shortfall heat that the wearer is saved [J]; NaN where one of the two runs stopped early. */
     public double saved() {
-        boolean comparable = Double.isNaN(before.result().stopped())
+        return isComparable() ? before.result().shortfallHeat() - after.result().shortfallHeat() : Double.NaN;
+    }
+
+    /** Bills over different times cannot be compared. */
+    private boolean isComparable() {
+        return Double.isNaN(before.result().stopped())
                 && Double.isNaN(after.result().stopped());
-        return comparable ? before.result().shortfallHeat() - after.result().shortfallHeat() : Double.NaN;
     }
 
     /** The same per mass of the spare [J/kg]. */
     public double perMass() {
         return saved() / spare.mass();
+    }
+
+    /** How much later the run stops [s]; NaN unless both do. */
+    public double longer() {
+        return after.result().stopped() - before.result().stopped();
     }
 
     /** Whether the run stops without it and does not with it. */
@@ -40,16 +57,12 @@ public record Handed(GroupNight.Spare spare, Standing before, Standing after, bo
                 && Double.isNaN(after.result().stopped());
     }
 
-    /** Whether it saves enough to be told from nothing. */
+    /** Whether it does enough to be told from nothing. */
     public boolean helps() {
-        return rescues() || saved() > Worth.FLOOR;
+        return rescues() || saved() > Worth.FLOOR || longer() > LONGER;
     }
 
-    double order() {
-        return rescues() ? Double.POSITIVE_INFINITY : Double.isNaN(saved()) ? Double.NEGATIVE_INFINITY : perMass();
-    }
-
-    private static double zero(double value) {
-        return Double.isNaN(value) ? 0 : value;
+    private int rank() {
+        return rescues() ? 0 : isComparable() ? 1 : 2;
     }
 }

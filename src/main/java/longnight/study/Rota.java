@@ -9,11 +9,11 @@ import java.util.Map;
  * @param kind      how the turns are shared
  * @param swap      time from one change to the next [s]
  * @param outside   who is at the outer places from one change to the next, by ids in order of the group's own exposure
- * @param hours     time at an outer place, by id [s]
+ * @param outsideFor time at an outer place, by id [s]
  * @param standings the most exposed first
  */
 public record Rota(
-        Kind kind, double swap, List<List<String>> outside, Map<String, Double> hours, List<Standing> standings) {
+        Kind kind, double swap, List<List<String>> outside, Map<String, Double> outsideFor, List<Standing> standings) {
 
     /** How long the most exposed of the group is outside, against an even share. */
     public enum Kind {

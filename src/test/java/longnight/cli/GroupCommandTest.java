@@ -207,6 +207,32 @@ class GroupCommandTest {
                 .contains("Nothing that they would put on.");
     }
 
+    /** Nothing in a name steers a terminal, turns writing round or breaks a table; JSON has it whole. */
+    @Test
+    void hostile_names_stay_names() throws Exception {
+        Path file = two(
+                "wardrobe: W\nspares: [{id: mat}, {id: vest}]\nhuddle: {inner: spooning, outer: alone, outer-places: 1, swap: 1 h}\n");
+        Files.writeString(file, Files.readString(file).replace("id: a,", "id: \"a\\u202e, <b> '\\\" | c\","));
+        Path there = folder.resolve("o");
+        Session session = run(file.toString(), "--out", there.toString());
+        assertThat(session.code()).as(session.err()).isZero();
+        assertThat(session.out()).doesNotContain("\u202e").contains("a , <b> '\" | c");
+        for (String name : GroupFiles.NAMES) {
+            if (name.endsWith(".svg") || name.endsWith(".csv") || name.endsWith(".txt")) {
+                assertThat(Files.readString(there.resolve(name))).as(name).doesNotContain("\u202e");
+            }
+            if (name.endsWith(".svg")) {
+                assertThat(Files.readString(there.resolve(name))).as(name).doesNotContain("<b>");
+            }
+            if (name.endsWith(".csv")) {
+                List<CSVRecord> rows = rows(there.resolve(name));
+                assertThat(rows).allMatch(row -> row.size() == rows.get(0).size());
+            }
+        }
+        JsonNode json = new ObjectMapper().readTree(there.resolve("group.json").toFile());
+        assertThat(json.findValuesAsText("id")).contains("a\u202e, <b> '\" | c");
+    }
+
     private Path two(String more) throws Exception {
         Path scenarios = Path.of("scenarios").toAbsolutePath();
         return Files.writeString(

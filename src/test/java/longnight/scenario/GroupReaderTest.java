@@ -175,6 +175,10 @@ class GroupReaderTest {
                         "group.yaml:14:59: \"swap\" is \"5 min\"; allowed is from 10 min to 20 h"),
                 new Bad(
                         "swap: 30 min",
+                        "swap: 6 h",
+                        "group.yaml:14:59: \"swap\" is \"6 h\" in a night of 660 min; allowed is up to half of the night"),
+                new Bad(
+                        "swap: 30 min",
                         "swap: 30 min, outer-places: 3",
                         "group.yaml:14:81: 3 outer places for 3 people; there is at least one inner place: write \"outer-places\" from 1 to 2"));
     }

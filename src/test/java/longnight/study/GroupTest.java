@@ -79,7 +79,7 @@ class GroupTest {
                     .forEach(turn -> text.append(
                             turn.stream().map(id -> names.getOrDefault(id, id)).toList()));
             Map<String, Double> hours = new TreeMap<>();
-            rota.hours().forEach((id, time) -> hours.put(names.getOrDefault(id, id), time));
+            rota.outsideFor().forEach((id, time) -> hours.put(names.getOrDefault(id, id), time));
             text.append(hours);
             rota.standings().forEach(one -> tell(one, names, text));
         }
@@ -287,6 +287,32 @@ class GroupTest {
                         .isLessThanOrEqualTo(Worth.FLOOR);
             }
         }
+    }
+
+    /** Three in a gale that two light kits do not carry to the end. */
+    @Test
+    void a_reckoning_that_stops_is_the_worst_and_what_keeps_it_going_helps_most(@TempDir Path folder) throws Exception {
+        StringBuilder text = new StringBuilder("name: gale\nnight: S/windy-ridge.yaml\npeople:\n");
+        text.append("  - {id: heavy, person: S/people/student.yaml, kit: S/kits/heavy.yaml}\n");
+        text.append("  - {id: rain, person: S/people/veteran.yaml, kit: S/kits/rain.yaml}\n");
+        text.append("  - {id: light, person: S/people/veteran.yaml, kit: S/kits/light.yaml}\n");
+        text.append("wardrobe: S/wardrobe.yaml\nspares: [{id: mat}, {id: deep-cold-parka}, {id: deep-cold-mittens}]\n");
+        Path file = Files.writeString(
+                folder.resolve("gale.yaml"), text.toString().replace("S/", SCENARIOS.toAbsolutePath() + "/"));
+        Group gale = Group.of(GroupReader.read(file), SETTINGS, 2);
+        List<Standing> all = gale.standings();
+        assertThat(all.get(2).id()).isEqualTo("heavy");
+        assertThat(all.get(2).result().stopped()).isNaN();
+        assertThat(all.get(0).result().stopped()).isLessThan(all.get(1).result().stopped());
+        List<Handed> own = gale.spares().stream().filter(Handed::toWeakest).toList();
+        assertThat(own.get(0).rescues()).isTrue();
+        assertThat(own.get(0).saved()).isNaN();
+        assertThat(gale.best()).contains(own.get(0));
+        for (Handed each : own.subList(1, own.size())) {
+            assertThat(each.rescues()).isFalse();
+            assertThat(each.longer()).isGreaterThan(0);
+        }
+        assertThat(gale.handout().get(0).before()).isEqualTo(all.get(0));
     }
 
     // --- huddle ---
