@@ -13,6 +13,7 @@ import longnight.study.Handed;
 import longnight.study.Rota;
 import longnight.study.Standing;
 import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
 
 /** The folder of an answer about a group: pictures, tables, JSON and notes. */
 public final class GroupFiles {
@@ -21,6 +22,7 @@ public final class GroupFiles {
     private static final String HOURS = "people-hours.csv";
     private static final String ROTA = "rota.csv";
     static final String TURNS = "rota-turns.csv";
+    private static final String WITH_SPARES = "even-with-spares-handed-out";
     private static final String NOTES = "notes.txt";
 
     /** Every file that the folder may hold. */
@@ -183,29 +185,45 @@ public final class GroupFiles {
                 "core-heat deficit at the end" + unit(Measure.HEAT),
                 "outcome");
         for (Rota rota : group.rotas()) {
-            for (Standing one : rota.standings()) {
-                printer.printRecord(
-                        JsonText.word(rota.kind()),
-                        Wording.clean(one.id()),
-                        Figures.exact(rota.outsideFor().getOrDefault(one.id(), Double.NaN) / 3600),
-                        Figures.exact(one.reserve()),
-                        cell(Measure.HEAT, one.result().shortfallHeat()),
-                        cell(Measure.HEAT, one.result().coreHeatDeficitDawn()),
-                        JsonText.word(one.result().verdict().outcome()));
-            }
+            rota(printer, JsonText.word(rota.kind()), rota);
+        }
+        @Nullable Rota together = group.together();
+        if (together != null) {
+            rota(printer, WITH_SPARES, together);
+        }
+    }
+
+    private void rota(CSVPrinter printer, String turns, Rota rota) throws IOException {
+        for (Standing one : rota.standings()) {
+            printer.printRecord(
+                    turns,
+                    Wording.clean(one.id()),
+                    Figures.exact(rota.outsideFor().getOrDefault(one.id(), Double.NaN) / 3600),
+                    Figures.exact(one.reserve()),
+                    cell(Measure.HEAT, one.result().shortfallHeat()),
+                    cell(Measure.HEAT, one.result().coreHeatDeficitDawn()),
+                    JsonText.word(one.result().verdict().outcome()));
         }
     }
 
     private void turns(CSVPrinter printer) throws IOException {
         printer.printRecord("turns", "from [HH:MM]", "outside");
-        double dusk = group.weakest().result().scenario().plan().startOfDay();
         for (Rota rota : group.rotas()) {
-            for (int i = 0; i < rota.outside().size(); i++) {
-                printer.printRecord(
-                        JsonText.word(rota.kind()),
-                        Figures.clock(dusk + i * rota.swap()),
-                        Wording.clean(String.join(" + ", rota.outside().get(i))));
-            }
+            turns(printer, JsonText.word(rota.kind()), rota);
+        }
+        @Nullable Rota together = group.together();
+        if (together != null) {
+            turns(printer, WITH_SPARES, together);
+        }
+    }
+
+    private void turns(CSVPrinter printer, String turns, Rota rota) throws IOException {
+        double dusk = group.weakest().result().scenario().plan().startOfDay();
+        for (int i = 0; i < rota.outside().size(); i++) {
+            printer.printRecord(
+                    turns,
+                    Figures.clock(dusk + i * rota.swap()),
+                    Wording.clean(String.join(" + ", rota.outside().get(i))));
         }
     }
 

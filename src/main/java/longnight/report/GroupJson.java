@@ -2,6 +2,7 @@ package longnight.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.List;
 import longnight.night.GroupNight;
 import longnight.night.NightResult;
 import longnight.study.Group;
@@ -126,28 +127,37 @@ public final class GroupJson {
         }
         json.writeArrayFieldStart("rotas");
         for (Rota rota : group.rotas()) {
+            rota(rota);
+        }
+        json.writeEndArray();
+        @Nullable Rota together = group.together();
+        if (together != null) {
+            json.writeFieldName("evenTurnsWithSparesHandedOut");
+            rota(together);
+        }
+    }
+
+    private void rota(Rota rota) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("turns", JsonText.word(rota.kind()));
+        JsonText.number(json, "swap_s", rota.swap());
+        json.writeArrayFieldStart("people");
+        for (Standing one : rota.standings()) {
             json.writeStartObject();
-            json.writeStringField("turns", JsonText.word(rota.kind()));
-            JsonText.number(json, "swap_s", rota.swap());
-            json.writeArrayFieldStart("people");
-            for (Standing one : rota.standings()) {
-                json.writeStartObject();
-                standing(one);
-                JsonText.number(json, "outside_s", rota.outsideFor().getOrDefault(one.id(), Double.NaN));
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeArrayFieldStart("outside");
-            for (var turn : rota.outside()) {
-                json.writeStartArray();
-                for (String id : turn) {
-                    json.writeString(id);
-                }
-                json.writeEndArray();
-            }
-            json.writeEndArray();
+            standing(one);
+            JsonText.number(json, "outside_s", rota.outsideFor().getOrDefault(one.id(), Double.NaN));
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeArrayFieldStart("outside");
+        for (List<String> turn : rota.outside()) {
+            json.writeStartArray();
+            for (String id : turn) {
+                json.writeString(id);
+            }
+            json.writeEndArray();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 }

@@ -196,6 +196,11 @@ final class GroupWords {
                 group.rota(kind).ifPresent(uneven -> told.add(gives(uneven, against(uneven, even))));
             }
         });
+        @Nullable Rota together = group.together();
+        if (together != null) {
+            Standing most = together.standings().get(0);
+            told.add(Prose.text("group.together", name(most), reserve(most), Compared.verdict(most.result())));
+        }
         group.bestRota().ifPresent(best -> told.add(Prose.text("group.rota.best", kind(best))));
         return told;
     }

@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param unworn    spares that nobody of the group would put on, by id
  * @param handout   spares handed out one after the other, each to whoever is most exposed then
  * @param rotas     ways of sharing the places of the huddle; empty without one
+ * @param together  even turns with the spares handed out so; null without a huddle, or where none was handed out
  * @param cautions  that apply to any of the nights, the general one first
  * @param nights    how many nights were run
  */
@@ -41,6 +42,7 @@ public record Group(
         List<String> unworn,
         List<Handed> handout,
         List<Rota> rotas,
+        @Nullable Rota together,
         List<Caution> cautions,
         int nights) {
 
@@ -134,9 +136,13 @@ public record Group(
                             handed.stream().noneMatch(each -> each.spare().id().equals(id)))
                     .sorted()
                     .toList();
-            List<Handed> handout = new HandingOut(members, standings, group.spares(), this::run).steps();
+            HandingOut handing = new HandingOut(members, standings, group.spares(), this::run);
+            List<Handed> handout = handing.steps();
             List<Rota> rotas = rotas();
-            return new Group(group, standings, handed, unworn, handout, rotas, sorted(cautions), nights);
+            @Nullable Places places = group.places();
+            @Nullable
+            Rota together = places == null || handout.isEmpty() ? null : rota(Rota.Kind.EVEN, places, handing.after());
+            return new Group(group, standings, handed, unworn, handout, rotas, together, sorted(cautions), nights);
         }
 
         private List<NightResult> run(List<Scenario> questions) {
@@ -185,15 +191,16 @@ public record Group(
             List<Rota> rotas = new ArrayList<>();
             if (places != null) {
                 for (Rota.Kind kind : Rota.Kind.values()) {
-                    rotas.add(rota(kind, places));
+                    rotas.add(rota(kind, places, members));
                 }
             }
             return List.copyOf(rotas);
         }
 
-        private Rota rota(Rota.Kind kind, Places places) {
-            double duration = members.get(0).alone().plan().duration();
-            int people = members.size();
+        /** @param byRank in the order of exposure */
+        private Rota rota(Rota.Kind kind, Places places, List<Member> byRank) {
+            double duration = byRank.get(0).alone().plan().duration();
+            int people = byRank.size();
             Turns turns = kind == Rota.Kind.KEPT_OUTSIDE
                     ? Turns.of(
                             new Places(places.inner(), places.outer(), places.outerPlaces(), duration),
@@ -202,14 +209,14 @@ public record Group(
                             1)
                     : Turns.of(places, people, duration, kind.share(people, places.outerPlaces()));
             List<Scenario> questions = IntStream.range(0, people)
-                    .mapToObj(rank -> turns.night(members.get(rank).alone(), rank))
+                    .mapToObj(rank -> turns.night(byRank.get(rank).alone(), rank))
                     .toList();
             List<NightResult> results = run(questions);
             List<Standing> then = IntStream.range(0, people)
-                    .mapToObj(rank -> new Standing(members.get(rank).id(), results.get(rank)))
+                    .mapToObj(rank -> new Standing(byRank.get(rank).id(), results.get(rank)))
                     .sorted(Standing.MOST_EXPOSED_FIRST)
                     .toList();
-            return turns.rota(kind, members.stream().map(Member::id).toList(), duration, then);
+            return turns.rota(kind, byRank.stream().map(Member::id).toList(), duration, then);
         }
 
         /** The general one first, the others in an order that nobody's place moves. */

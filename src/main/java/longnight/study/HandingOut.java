@@ -50,6 +50,13 @@ final class HandingOut {
         return List.copyOf(steps);
     }
 
+    /** Everybody with what they were handed, the most exposed first. */
+    List<Member> after() {
+        return standings.stream()
+                .map(one -> new Member(one.id(), night(one.id())))
+                .toList();
+    }
+
     private record Try(Spare spare, Scenario night) {}
 
     private Optional<Handed> next() {

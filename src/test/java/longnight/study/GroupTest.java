@@ -73,7 +73,11 @@ class GroupTest {
             }
         }
         text.append(group.unworn()).append(group.cautions()).append(group.nights());
-        for (Rota rota : group.rotas()) {
+        List<Rota> rotas = new ArrayList<>(group.rotas());
+        if (group.together() != null) {
+            rotas.add(group.together());
+        }
+        for (Rota rota : rotas) {
             text.append('\n').append(rota.kind());
             rota.outside()
                     .forEach(turn -> text.append(
@@ -359,6 +363,63 @@ class GroupTest {
         assertThat(cut.scenario().plan().phases()).hasSizeGreaterThan(10);
         assertThat(cut.shortfallHeat()).isCloseTo(whole.shortfallHeat(), within(2e-3 * whole.shortfallHeat()));
         assertThat(cut.demand()).isCloseTo(whole.demand(), within(2e-3));
+    }
+
+    /** The spares of the hand-out on, the turns of those who are then most exposed: as if both stood in the plan. */
+    @Test
+    void spares_and_turns_together_are_the_night_with_both() {
+        Rota together = java.util.Objects.requireNonNull(ANSWER.together());
+        assertThat(together.kind()).isEqualTo(Rota.Kind.EVEN);
+        Map<String, Standing> apart = ANSWER.standings().stream().collect(Collectors.toMap(Standing::id, one -> one));
+        ANSWER.handout().forEach(each -> apart.put(each.after().id(), each.after()));
+        for (Standing one : together.standings()) {
+            assertThat(one.reserve()).isGreaterThan(apart.get(one.id()).reserve());
+        }
+        for (Handed each : ANSWER.handout()) {
+            Outfit.Kit worn = (Outfit.Kit)
+                    together.of(each.before().id()).result().scenario().outfit();
+            assertThat(worn.pieces()).contains(each.spare().piece());
+        }
+        assertThat(together.outside()).hasSize(22).allMatch(turn -> turn.size() == 2);
+        Group without = Group.of(new GroupNight("x", FOUR.members(), FOUR.spares(), null), SETTINGS, 2);
+        assertThat(without.together()).isNull();
+        assertThat(without.rotas()).isEmpty();
+    }
+
+    /** Steps halved: the same order, and what is saved within 1 % and 3 kJ. */
+    @Test
+    void nothing_told_hangs_on_the_steps() {
+        GroupNight few = new GroupNight(
+                FOUR.name(),
+                FOUR.members(),
+                List.of(spare("batt-overtrousers"), spare("fleece-balaclava")),
+                FOUR.places());
+        Group usual = Group.of(few, NumericalSettings.standard(), 2);
+        Group halved = Group.of(few, NumericalSettings.standard().divided(2), 2);
+        assertThat(halved.standings())
+                .extracting(Standing::id)
+                .isEqualTo(usual.standings().stream().map(Standing::id).toList());
+        assertThat(halved.spares()).hasSameSizeAs(usual.spares());
+        for (int i = 0; i < usual.spares().size(); i++) {
+            Handed one = usual.spares().get(i);
+            Handed other = halved.spares().get(i);
+            assertThat(other.spare()).isEqualTo(one.spare());
+            assertThat(other.before().id()).isEqualTo(one.before().id());
+            assertThat(other.saved()).isCloseTo(one.saved(), within(0.01 * Math.abs(one.saved()) + 3e3));
+        }
+        for (Rota.Kind kind : Rota.Kind.values()) {
+            double saved = savedBy(usual, kind);
+            assertThat(savedBy(halved, kind)).as(kind.name()).isCloseTo(saved, within(0.01 * saved + 3e3));
+        }
+    }
+
+    private static double savedBy(Group group, Rota.Kind kind) {
+        return group.weakest().result().shortfallHeat()
+                - group.rota(kind)
+                        .orElseThrow()
+                        .of(group.weakest().id())
+                        .result()
+                        .shortfallHeat();
     }
 
     @ParameterizedTest
