@@ -47,7 +47,9 @@ public final class GroupPage {
     private void body() {
         Console.wrap(words.about(), 0, lines);
         Console.wrap((words.headline() + " " + words.nearly()).strip(), 0, lines);
-        Console.wrap(words.atRisk(), 0, lines);
+        if (!words.atRisk().isEmpty()) {
+            Console.wrap(words.atRisk(), 0, lines);
+        }
         lines.add("");
         people();
         if (!group.question().spares().isEmpty()) {

@@ -353,6 +353,28 @@ class GroupTest {
         assertThat(ANSWER.bestRota().orElseThrow().kind()).isEqualTo(Rota.Kind.KEPT_INSIDE);
     }
 
+    /** Of three in equal kits: who is always inside leaves the others to be the most exposed, and the group is no better off. */
+    @Test
+    void sparing_one_may_expose_another(@TempDir Path folder) throws Exception {
+        StringBuilder text = new StringBuilder("name: equal\nnight: S/first-night.yaml\npeople:\n");
+        for (String who : List.of("student", "instructor", "veteran")) {
+            text.append("  - {id: " + who + ", person: S/people/" + who + ".yaml}\n");
+        }
+        text.append("huddle: {inner: middle-of-row, outer: side-by-side, swap: 20 min}\n");
+        Path file = Files.writeString(
+                folder.resolve("equal.yaml"), text.toString().replace("S/", SCENARIOS.toAbsolutePath() + "/"));
+        Group equal = Group.of(GroupReader.read(file), SETTINGS, 2);
+        Rota inside = equal.rota(Rota.Kind.KEPT_INSIDE).orElseThrow();
+        assertThat(inside.standings().get(0).id()).isNotEqualTo(equal.weakest().id());
+        Rota best = equal.bestRota().orElseThrow();
+        assertThat(best.kind()).isNotEqualTo(Rota.Kind.KEPT_INSIDE);
+        for (Rota rota : equal.rotas()) {
+            assertThat(best.standings().get(0).reserve())
+                    .isGreaterThanOrEqualTo(rota.standings().get(0).reserve());
+        }
+        assertThat(equal.nearlyAsExposed()).hasSize(2);
+    }
+
     /** The cuts alone: places that are all alike cost what one uncut night costs, whoever changes with whom. */
     @Test
     void changing_between_equal_places_changes_next_to_nothing() {
