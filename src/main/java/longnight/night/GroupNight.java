@@ -65,6 +65,11 @@ public record GroupNight(
      * @param swap  time from one change of places to the next [s], above 0
      */
     public record Places(double inner, double outer, int outerPlaces, double swap) {
+        /** The same with other shares in touch, all by the same factor [1]. */
+        public Places touching(double factor) {
+            return new Places(factor * inner, factor * outer, outerPlaces, swap);
+        }
+
         public Places {
             if (!(inner >= outer && outer >= 0 && outerPlaces >= 1 && swap > 0)) {
                 throw new IllegalArgumentException(

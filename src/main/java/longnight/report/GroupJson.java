@@ -130,6 +130,13 @@ public final class GroupJson {
             rota(rota);
         }
         json.writeEndArray();
+        Rota.@Nullable Bounds bounds = group.bounds();
+        if (bounds != null) {
+            json.writeObjectFieldStart("evenTurnsSavedByShareTouching");
+            JsonText.number(json, "low_J", bounds.low());
+            JsonText.number(json, "high_J", bounds.high());
+            json.writeEndObject();
+        }
         @Nullable Rota together = group.together();
         if (together != null) {
             json.writeFieldName("evenTurnsWithSparesHandedOut");

@@ -196,6 +196,14 @@ final class GroupWords {
                 group.rota(kind).ifPresent(uneven -> told.add(gives(uneven, against(uneven, even))));
             }
         });
+        Rota.@Nullable Bounds bounds = group.bounds();
+        if (bounds != null && !Double.isNaN(bounds.low() + bounds.high())) {
+            told.add(Prose.text(
+                    "group.rota.bounds",
+                    name(group.weakest()),
+                    units.text(Measure.HEAT, bounds.low()),
+                    units.text(Measure.HEAT, bounds.high())));
+        }
         @Nullable Rota together = group.together();
         if (together != null) {
             Standing most = together.standings().get(0);

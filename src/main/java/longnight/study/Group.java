@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import longnight.body.BodyParameter;
 import longnight.night.Caution;
 import longnight.night.GroupNight;
 import longnight.night.GroupNight.Member;
@@ -31,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param unworn    spares that nobody of the group would put on, by id
  * @param handout   spares handed out one after the other, each to whoever is most exposed then
  * @param rotas     ways of sharing the places of the huddle; empty without one
+ * @param bounds    of what even turns save the most exposed; null without a huddle
  * @param together  even turns with the spares handed out so; null without a huddle, or where none was handed out
  * @param cautions  that apply to any of the nights, the general one first
  * @param nights    how many nights were run
@@ -42,6 +45,7 @@ public record Group(
         List<String> unworn,
         List<Handed> handout,
         List<Rota> rotas,
+        Rota.@Nullable Bounds bounds,
         @Nullable Rota together,
         List<Caution> cautions,
         int nights) {
@@ -142,7 +146,9 @@ public record Group(
             @Nullable Places places = group.places();
             @Nullable
             Rota together = places == null || handout.isEmpty() ? null : rota(Rota.Kind.EVEN, places, handing.after());
-            return new Group(group, standings, handed, unworn, handout, rotas, together, sorted(cautions), nights);
+            Rota.@Nullable Bounds bounds = places == null ? null : bounds(places);
+            return new Group(
+                    group, standings, handed, unworn, handout, rotas, bounds, together, sorted(cautions), nights);
         }
 
         private List<NightResult> run(List<Scenario> questions) {
@@ -217,6 +223,25 @@ public record Group(
                     .sorted(Standing.MOST_EXPOSED_FIRST)
                     .toList();
             return turns.rota(kind, byRank.stream().map(Member::id).toList(), duration, then);
+        }
+
+        private Rota.Bounds bounds(Places places) {
+            Scenario alone = members.get(0).alone();
+            double share = Rota.Kind.EVEN.share(members.size(), places.outerPlaces());
+            List<Scenario> questions = Stream.of(
+                            BodyParameter.HUDDLE_CONTACT.low(), BodyParameter.HUDDLE_CONTACT.high())
+                    .map(touch -> places.touching(touch / BodyParameter.HUDDLE_CONTACT.nominal()))
+                    .map(other -> Turns.of(other, members.size(), alone.plan().duration(), share)
+                            .night(alone, 0))
+                    .toList();
+            List<NightResult> results = run(questions);
+            return new Rota.Bounds(saved(results.get(0)), saved(results.get(1)));
+        }
+
+        private double saved(NightResult other) {
+            NightResult apart = standings.get(0).result();
+            boolean comparable = Double.isNaN(apart.stopped()) && Double.isNaN(other.stopped());
+            return comparable ? apart.shortfallHeat() - other.shortfallHeat() : Double.NaN;
         }
 
         /** The general one first, the others in an order that nobody's place moves. */

@@ -38,6 +38,14 @@ public record Rota(
         }
     }
 
+    /**
+     * Shortfall heat that even turns save the group's most exposed, with as little and as much skin in touch as it may be.
+     *
+     * @param low  at the lowest {@link longnight.body.BodyParameter#HUDDLE_CONTACT} [J]; NaN where a run stopped
+     * @param high at its highest [J]
+     */
+    public record Bounds(double low, double high) {}
+
     public Rota {
         outside = List.copyOf(outside);
         standings = List.copyOf(standings);

@@ -73,6 +73,7 @@ class GroupTest {
             }
         }
         text.append(group.unworn()).append(group.cautions()).append(group.nights());
+        text.append(group.bounds());
         List<Rota> rotas = new ArrayList<>(group.rotas());
         if (group.together() != null) {
             rotas.add(group.together());
@@ -433,6 +434,19 @@ class GroupTest {
             double saved = savedBy(usual, kind);
             assertThat(savedBy(halved, kind)).as(kind.name()).isCloseTo(saved, within(0.01 * saved + 3e3));
         }
+    }
+
+    /** About half and one and a half times what the usual share saves; the same as a huddle of such shares. */
+    @Test
+    void bounds_are_those_of_the_share_in_touch() {
+        Rota.Bounds bounds = java.util.Objects.requireNonNull(ANSWER.bounds());
+        double usual = savedBy(ANSWER, Rota.Kind.EVEN);
+        assertThat(bounds.low()).isBetween(0.4 * usual, 0.6 * usual);
+        assertThat(bounds.high()).isBetween(1.35 * usual, 1.65 * usual);
+        Places more = java.util.Objects.requireNonNull(FOUR.places()).touching(1.5);
+        assertThat(more.inner()).isCloseTo(0.3, within(1e-12));
+        Group closer = Group.of(new GroupNight("x", FOUR.members(), List.of(), more), SETTINGS, 2);
+        assertThat(savedBy(closer, Rota.Kind.EVEN)).isEqualTo(bounds.high());
     }
 
     private static double savedBy(Group group, Rota.Kind kind) {
