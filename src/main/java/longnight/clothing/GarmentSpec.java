@@ -45,6 +45,28 @@ public record GarmentSpec(
         @Nullable Double packedVolume,
         @Nullable Double price) {
 
+    /** The same piece under another id. */
+    public GarmentSpec called(String other) {
+        return new GarmentSpec(
+                other,
+                name,
+                kind,
+                mass,
+                fabric,
+                fill,
+                face,
+                hooded,
+                coverage,
+                room,
+                thickness,
+                resistance,
+                vapourResistance,
+                airPermeability,
+                condition,
+                packedVolume,
+                price);
+    }
+
     /** Covered part of a zone, 0 (near end) to 1 (far end). */
     public record Interval(double from, double to) {}
 

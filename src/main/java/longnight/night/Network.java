@@ -171,7 +171,7 @@ final class Network {
     final Posture posture;
     /** Movement of the body through the air and of the cloth [m/s]. */
     private final double walk;
-    /** Share of the outer exchange that partners in touch leave, by segment [1]. */
+    /** Share of the surface that partners in touch leave, by segment [1]. */
     final double[] apart = new double[S];
 
     private final @Nullable Films films;
@@ -419,9 +419,17 @@ final class Network {
         return area / conductance;
     }
 
+    /**
+     * Area through which a patch loses heat and vapour [m2]: what touches a partner loses none on the whole way from the skin out,
+     * since cloth leads next to nothing sideways. What lies on pad or ground touches nobody.
+     */
+    private double lossArea(int p) {
+        return stacks[p].contact() ? stacks[p].area() : stacks[p].area() * apart[segmentOf[p]];
+    }
+
     /** Links between the middles of the elements of a patch. */
     private void link(int p, double ratio) {
-        double area = stacks[p].area();
+        double area = lossArea(p);
         double before = 0;
         int count = stacks[p].contact() ? chainLength[p] - GROUND_CELLS : chainLength[p];
         for (int k = 0; k < count; k++) {
@@ -498,7 +506,7 @@ final class Network {
                 }
                 continue;
             }
-            double area = stack.area();
+            double area = lossArea(p);
             double surface = outerCelsius[face[p]] + surfaceShare[p] * (y[face[p]] - outerCelsius[face[p]]);
             if (stack.layers() == 0) {
                 surface = y[face[p]];
@@ -535,7 +543,7 @@ final class Network {
                 int i = face[p];
                 double half = 0.5 * ratio * ownNow[i];
                 surfaceShare[p] = 1.0 / (1.0 + outerFilm * half);
-                outer[i] = area * outerFilm * surfaceShare[p] * apart[s];
+                outer[i] = area * outerFilm * surfaceShare[p];
                 outerCelsius[i] =
                         (convection * around.airCelsius + radiation * around.radiantCelsius) / (convection + radiation);
                 link(p, ratio);
@@ -573,7 +581,7 @@ final class Network {
     /** Vapour links between the middles of the elements of a patch; the innermost goes through the skin's own resistance. */
     private void linkVapour(int p, double ratio, double film) {
         Chain c = chains[p];
-        double area = stacks[p].area();
+        double area = lossArea(p);
         double before = Water.SKIN / Water.PER_EVAPORATIVE;
         for (int k = 0; k < c.elements; k++) {
             int i = levelStart[k] + p;
@@ -583,7 +591,7 @@ final class Network {
         }
         double skinGap = Math.max(LEAST_SKIN_GAP, ratio * c.gapVapour[0]) + 0.5 * ratio * c.vapour[0];
         water.wetSkin[p] = Math.max(water.inward[levelStart[0] + p], area / (Water.PER_EVAPORATIVE * skinGap));
-        water.toAir[p] = apart[segmentOf[p]] * area / (Water.PER_EVAPORATIVE * (before + film));
+        water.toAir[p] = area / (Water.PER_EVAPORATIVE * (before + film));
     }
 
     private void perspire(double time, double[] y) {

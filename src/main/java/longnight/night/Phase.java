@@ -120,6 +120,23 @@ public record Phase(
                 name, from, to, posture, sleepAllowed, march, drillShare, drillHeat, outfit, huddle, wind, roof);
     }
 
+    /** The same with another share of the body's area in touch with partners [1]. */
+    public Phase touching(double share) {
+        return new Phase(
+                name,
+                from,
+                to,
+                posture,
+                sleepAllowed,
+                march,
+                drillShare,
+                drillHeat,
+                outfit,
+                share,
+                windShare,
+                underRoof);
+    }
+
     /** The same without its warming drill. */
     Phase withoutDrill() {
         return drilling(0, drillHeat);

@@ -115,7 +115,7 @@ public final class ComparePage {
     }
 
     /** Rows as a table; a column is as wide as its widest cell. Columns of words begin, all others end, at one line. */
-    private static List<String> set(List<List<String>> rows, Set<Integer> words) {
+    static List<String> set(List<List<String>> rows, Set<Integer> words) {
         int columns = rows.get(0).size();
         int[] width = IntStream.range(0, columns)
                 .map(k ->

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
+import longnight.night.GroupNight;
 import longnight.night.Scenario;
 import longnight.quantity.Dimension;
 import longnight.quantity.Quantities;
@@ -95,6 +97,7 @@ public final class FileCheck {
                 }
                 case KIT -> KitReader.read(new Section(root(root), Tables.KIT), findings);
                 case PERSON -> PersonReader.read(new Section(root(root), Tables.PERSON), findings);
+                case GROUP -> group(GroupReader.read(file.path()), findings);
                 case WARDROBE ->
                     findings.guesses.addAll(
                             KitReader.gear(WardrobeReader.read(file)).guesses());
@@ -103,7 +106,7 @@ public final class FileCheck {
             add(fault);
         }
         if (root != null) {
-            section(root, kind.table(), kind == FileKind.NIGHT);
+            section(root, kind.table());
         }
         if (kind == FileKind.WARDROBE) {
             wardrobe(file);
@@ -120,6 +123,20 @@ public final class FileCheck {
                 List.copyOf(cautions),
                 List.copyOf(limits),
                 sorted());
+    }
+
+    /** What comes to light about several members is told once. */
+    private static void group(GroupNight group, Findings findings) {
+        Set<Guess> guesses = new LinkedHashSet<>();
+        Set<String> limits = new LinkedHashSet<>();
+        for (GroupNight.Member member : group.members()) {
+            guesses.addAll(member.alone().guesses());
+            limits.addAll(member.alone().limits());
+            findings.cautions.addAll(member.alone().cautions());
+        }
+        group.spares().forEach(spare -> guesses.addAll(spare.guesses()));
+        findings.guesses.addAll(guesses);
+        findings.limits.addAll(limits);
     }
 
     private static Value root(@Nullable Value root) {
@@ -163,12 +180,11 @@ public final class FileCheck {
     private void rows(TextFile file) {
         for (Value.Entries entries : CsvFile.read(file).rows()) {
             WardrobeReader.Row row = WardrobeReader.row(entries);
-            section(row.entries(), row.table(), false);
+            section(row.entries(), row.table());
         }
     }
 
-    /** @param night whether sections may be file names */
-    private void section(Value value, Table table, boolean night) {
+    private void section(Value value, Table table) {
         Section section = new Section(value, table, this::add);
         boolean first = true;
         List<Key> inner = new ArrayList<>();
@@ -176,7 +192,7 @@ public final class FileCheck {
             if (!section.has(key.name())) {
                 continue;
             }
-            if (isSection(key, section.value(key.name()), night)) {
+            if (isSection(key, section.value(key.name()), Tables.namesFiles(table))) {
                 inner.add(key);
                 continue;
             }
@@ -203,9 +219,9 @@ public final class FileCheck {
         }
     }
 
-    private static boolean isSection(Key key, Value value, boolean night) {
+    private static boolean isSection(Key key, Value value, boolean named) {
         return switch (key.form()) {
-            case SECTION -> night || !(value instanceof Value.Text);
+            case SECTION -> named || !(value instanceof Value.Text);
             case SECTIONS -> true;
             case WORD_OR_SECTION -> !(value instanceof Value.Text);
             default -> false;
@@ -215,12 +231,12 @@ public final class FileCheck {
     private void within(Section section, Key key) {
         Table table = key.innerOf();
         if (key.form() == Key.Form.SECTIONS) {
-            section.items(key.name()).forEach(item -> section(item, table, false));
+            section.items(key.name()).forEach(item -> section(item, table));
             return;
         }
         Value value = section.value(key.name());
         boolean named = value instanceof Value.Text name && !name.text().isEmpty();
-        section(named ? YamlFile.read(TextFile.read(section.written(key.name()))) : value, table, false);
+        section(named ? YamlFile.read(TextFile.read(section.written(key.name()))) : value, table);
     }
 
     private static Fact fact(Section section, Table table, Key key, boolean first) {

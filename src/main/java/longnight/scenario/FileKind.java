@@ -8,7 +8,8 @@ public enum FileKind {
     NIGHT(Tables.NIGHT),
     KIT(Tables.KIT),
     WARDROBE(Tables.WARDROBE),
-    PERSON(Tables.PERSON);
+    PERSON(Tables.PERSON),
+    GROUP(Tables.GROUP);
 
     private final Table table;
 

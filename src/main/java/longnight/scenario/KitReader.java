@@ -39,7 +39,7 @@ final class KitReader {
         return new Gear(pieces, pads, guesses);
     }
 
-    private static void addGuesses(Piece piece, Garments.Derived derived, List<Guess> guesses) {
+    static void addGuesses(Piece piece, Garments.Derived derived, List<Guess> guesses) {
         guesses.addAll(piece.guesses());
         guesses.addAll(derived.guesses());
         if (!piece.finishTold() && Garments.takesFinish(derived.garment())) {

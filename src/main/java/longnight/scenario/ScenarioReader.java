@@ -2,6 +2,7 @@ package longnight.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import longnight.assumption.ParameterSet;
 import longnight.body.Person;
 import longnight.clothing.Outfit;
@@ -49,7 +50,21 @@ public final class ScenarioReader {
 
     /** The same with files that other readings share. */
     static Loaded read(Path night, Instead instead, Shelf shelf) {
-        return read(night(night, shelf), instead, new Findings(shelf));
+        return read(night(night, shelf), Others.of(instead, shelf), new Findings(shelf));
+    }
+
+    /**
+     * A night for a member of a group.
+     *
+     * @param member a section with a person, and perhaps with a kit in place of the night's own
+     */
+    static Loaded read(Path night, Section member, Shelf shelf) {
+        return read(
+                night(night, shelf),
+                new Others(
+                        () -> member.sectionOrFile("person", shelf),
+                        member.has("kit") ? () -> member.sectionOrFile("kit", shelf) : null),
+                new Findings(shelf));
     }
 
     /**
@@ -65,7 +80,8 @@ public final class ScenarioReader {
         if (instead.kit() == null && !file.has("kit")) {
             throw file.place().fault("a night without \"kit\"", "write what is worn");
         }
-        return KitReader.gear(shelf.wardrobe(kit(file, instead, shelf).written("wardrobe")));
+        Section kit = section(file, "kit", Others.of(instead, shelf).kit(), shelf);
+        return KitReader.gear(shelf.wardrobe(kit.written("wardrobe")));
     }
 
     /**
@@ -90,11 +106,19 @@ public final class ScenarioReader {
         return new Section(root, Tables.NIGHT);
     }
 
-    private static Section kit(Section night, Instead instead, Shelf shelf) {
-        return section(night, "kit", instead.kit(), shelf);
+    /** What takes the place of sections of a night; null for the night's own. Read when wanted, so that faults come in their order. */
+    private record Others(
+            @Nullable Supplier<Section> person, @Nullable Supplier<Section> kit) {
+        static Others of(Instead instead, Shelf shelf) {
+            return new Others(of(instead.person(), Tables.PERSON, shelf), of(instead.kit(), Tables.KIT, shelf));
+        }
+
+        private static @Nullable Supplier<Section> of(@Nullable Path file, Table table, Shelf shelf) {
+            return file == null ? null : () -> new Section(shelf.yaml(file, Place.of(file)), table);
+        }
     }
 
-    private static Loaded read(Section night, Instead instead, Findings findings) {
+    private static Loaded read(Section night, Others instead, Findings findings) {
         Shelf shelf = findings.shelf;
         boolean indoors = night.has("laboratory");
         for (String key : List.of("site", "weather")) {
@@ -106,9 +130,9 @@ public final class ScenarioReader {
             }
         }
         Person person = PersonReader.read(section(night, "person", instead.person(), shelf), findings);
-        Section plan = section(night, "plan", shelf);
+        Section plan = night.sectionOrFile("plan", shelf);
         NightHours hours = PlanReader.hours(plan);
-        @Nullable Section laboratory = indoors ? section(night, "laboratory", shelf) : null;
+        @Nullable Section laboratory = indoors ? night.sectionOrFile("laboratory", shelf) : null;
 
         Outfit outfit;
         @Nullable Dress dress = null;
@@ -120,7 +144,7 @@ public final class ScenarioReader {
             outfit = LaboratoryReader.clothing(laboratory, findings);
             kitName = laboratory.has("clothing") ? "laboratory clothing" : "nude";
         } else if (night.has("kit") || instead.kit() != null) {
-            Section kit = kit(night, instead, shelf);
+            Section kit = section(night, "kit", instead.kit(), shelf);
             dress = KitReader.read(kit, findings);
             outfit = dress.outfit(dress.whole(), true);
             kitName = kit.text("name");
@@ -139,8 +163,8 @@ public final class ScenarioReader {
             surroundings = chamber;
             nightName = laboratory.textOr("name", "laboratory");
         } else {
-            Section place = section(night, "site", shelf);
-            WeatherReader.Found weather = WeatherReader.read(section(night, "weather", shelf), hours, findings);
+            Section place = night.sectionOrFile("site", shelf);
+            WeatherReader.Found weather = WeatherReader.read(night.sectionOrFile("weather", shelf), hours, findings);
             Site site = SiteReader.read(place, weather.altitude(), findings);
             surroundings = new SiteClimate(
                     site,
@@ -188,21 +212,8 @@ public final class ScenarioReader {
         }
     }
 
-    /** A section that stands in the file, or in a file of its own that is named in its place. */
-    private static Section section(Section owner, String key, @Nullable Path instead, Shelf shelf) {
-        return instead == null
-                ? section(owner, key, shelf)
-                : new Section(
-                        shelf.yaml(instead, Place.of(instead)),
-                        Tables.NIGHT.key(key).innerOf());
-    }
-
-    private static Section section(Section owner, String key, Shelf shelf) {
-        Value value = owner.value(key);
-        Table table = Tables.NIGHT.key(key).innerOf();
-        if (value instanceof Value.Text name && !name.text().isEmpty()) {
-            return new Section(shelf.yaml(name), table);
-        }
-        return new Section(value, table);
+    /** A section of the night, or what takes its place. */
+    private static Section section(Section night, String key, @Nullable Supplier<Section> instead, Shelf shelf) {
+        return instead == null ? night.sectionOrFile(key, shelf) : instead.get();
     }
 }

@@ -45,7 +45,7 @@ public final class Schema {
         for (Key key : table.keys()) {
             Map<String, Object> property = new LinkedHashMap<>();
             property.put("description", description(key));
-            property.putAll(value(key, table == Tables.NIGHT));
+            property.putAll(value(key, Tables.namesFiles(table)));
             properties.put(key.name(), property);
         }
         Map<String, Object> section = new LinkedHashMap<>();

@@ -220,6 +220,14 @@ final class Section {
         return new Section(value(name), table.key(name).innerOf());
     }
 
+    /** A section that stands here, or in a file of its own that is named in its place. */
+    Section sectionOrFile(String name, Shelf shelf) {
+        Value value = value(name);
+        return value instanceof Value.Text file && !file.text().isEmpty()
+                ? new Section(shelf.yaml(file), table.key(name).innerOf())
+                : section(name);
+    }
+
     /** Sections of a list. */
     List<Section> sections(String name) {
         Table inner = table.key(name).innerOf();

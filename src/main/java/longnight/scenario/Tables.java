@@ -475,6 +475,41 @@ final class Tables {
             names("nights", "night files").must(),
             names("people", "files, one person each; each night's own person when missing"));
 
+    static final Table MEMBER = Table.of(
+            "a member of a group",
+            text("id", "short name within the group, shown in results").must(),
+            section("person", PERSON, "who").must(),
+            section("kit", KIT, "what this member wears; the night's own kit when missing"));
+
+    static final Table SPARE = Table.of(
+            "a spare",
+            text("id", "id of a piece or a pad of the wardrobe").must(),
+            text("count", "how many of it there are, 1 to 9; one when missing"));
+
+    static final Table PLACES = Table.of(
+            "places of a huddle",
+            word("inner", Huddle.class, "with partners in touch at an inner place")
+                    .must(),
+            word("outer", Huddle.class, "the same at an outer place").must(),
+            text("outer-places", "how many outer places there are, 1 to 11; 2 when missing, the ends of a row"),
+            quantity("swap", Dimension.TIME, "10 min", "20 h", "time from one change of places to the next")
+                    .must());
+
+    static final Table GROUP = Table.of(
+            "a group",
+            text("name", "name of the group, shown in results").must(),
+            text("night", "night file; its person gives way to the people, its kit to theirs")
+                    .must(),
+            sections("people", MEMBER, "who is out, 2 to 12").must(),
+            text("wardrobe", "file with the spares, YAML or CSV"),
+            sections("spares", SPARE, "what anybody may put on besides"),
+            section("huddle", PLACES, "inner and outer places, changed in turn"));
+
+    /** Whether sections of such a section may stand in files of their own, named in their place. */
+    static boolean namesFiles(Table table) {
+        return table == NIGHT || table == MEMBER;
+    }
+
     /** The tables that stand for a whole file or a section of one; the others are reached from these. */
     static final List<Table> ALL = List.of(
             NIGHT,
@@ -505,7 +540,11 @@ final class Tables {
             EXPOSURE_STEP,
             COVER,
             CHECK,
-            GRID);
+            GRID,
+            GROUP,
+            MEMBER,
+            SPARE,
+            PLACES);
 
     private Tables() {}
 }

@@ -138,6 +138,33 @@ final class DressRules {
         return !freezing || order.stream().anyMatch(Region.HANDS::holds) && covers(kit.pieces(), Zone.SCALP);
     }
 
+    /**
+     * Whether somebody so dressed would put on one more piece: none of its kind and none that it rivals is on, and it goes in the
+     * usual order under and over what is.
+     */
+    static boolean takes(Outfit.Kit kit, Garment piece) {
+        List<GarmentKind> worn = Rewear.added(kit, piece).pieces().stream()
+                .map(each -> each.spec().kind())
+                .toList();
+        return kit.pieces().stream()
+                        .noneMatch(each -> each.spec().kind() == piece.spec().kind())
+                && isNoRival(kit, piece)
+                && Dressing.firstClash(worn, false) == null;
+    }
+
+    private static boolean isNoRival(Outfit.Kit kit, Garment piece) {
+        return ONE_OF.stream()
+                .filter(kinds -> kinds.contains(piece.spec().kind()))
+                .noneMatch(kinds -> kit.pieces().stream()
+                        .anyMatch(each -> kinds.contains(each.spec().kind())));
+    }
+
+    /** Whether one more pad goes under somebody who has these. */
+    static boolean takesPad(Outfit.Kit kit, Pad pad) {
+        return kit.pads().size() < MOST_PADS
+                && kit.pads().stream().noneMatch(each -> each.id().equals(pad.id()));
+    }
+
     private static <T> List<T> with(List<T> list, T more) {
         List<T> longer = new ArrayList<>(list);
         longer.add(more);

@@ -104,7 +104,7 @@ final class Rewear {
     }
 
     /** Over the outermost piece whose kind is not usually worn over it. */
-    private static Outfit.Kit added(Outfit.Kit kit, Garment piece) {
+    static Outfit.Kit added(Outfit.Kit kit, Garment piece) {
         List<Garment> pieces = new ArrayList<>(kit.pieces());
         int rank = Dressing.rank(piece.spec().kind());
         int at = pieces.size();

@@ -36,6 +36,7 @@ class StartCommandTest {
                         "kits/warm.yaml",
                         "night.yaml",
                         "people/me.yaml",
+                        "schema/group.schema.json",
                         "schema/kit.schema.json",
                         "schema/night.schema.json",
                         "schema/person.schema.json",

@@ -14,8 +14,8 @@ class FilesPageTest {
 
             Every key of every file, made from the tables that the reader itself goes by. A key in **bold** must be there. Numbers carry
             their unit; the decimal sign is a point; a bare number is refused. Names of files count from the file in which they are
-            written. In a night, each section may stand in a file of its own, named in its place. A wardrobe may also be a CSV file,
-            one row a piece (`docs/how-to.md`).
+            written. In a night, and in a member of a group, each section may stand in a file of its own, named in its place. A wardrobe
+            may also be a CSV file, one row a piece (`docs/how-to.md`).
 
             `longnight check FILE` reads a file back in words. `longnight schema KIND` prints the same tables for editors.
             """;

@@ -106,6 +106,16 @@ class SchemaTest {
         assertThat(misfits(FileKind.PERSON, file)).isEmpty();
     }
 
+    static Stream<Path> groups() throws Exception {
+        return ShippedScenariosTest.groups().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("groups")
+    void shipped_groups_conform(Path file) {
+        assertThat(misfits(FileKind.GROUP, file)).isEmpty();
+    }
+
     @Test
     void the_shipped_wardrobe_conforms() {
         assertThat(misfits(FileKind.WARDROBE, Path.of("scenarios/wardrobe.yaml")))

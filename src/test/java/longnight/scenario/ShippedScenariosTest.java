@@ -14,6 +14,7 @@ import longnight.clothing.Garment;
 import longnight.clothing.GarmentSpec;
 import longnight.clothing.Outfit;
 import longnight.night.Caution;
+import longnight.night.GroupNight;
 import longnight.night.ModelChoice;
 import longnight.night.NightEngine;
 import longnight.night.NightPlan;
@@ -163,6 +164,20 @@ class ShippedScenariosTest {
         for (int row = 0; row < grid.rows(); row++) {
             assertThat(grid.question(row).limits()).isEmpty();
         }
+    }
+
+    static List<Path> groups() throws IOException {
+        return files("groups");
+    }
+
+    @ParameterizedTest
+    @MethodSource("groups")
+    void groupIsReadAndInsideTheModel(Path file) {
+        GroupNight group = GroupReader.read(file);
+        assertThat(group.members()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(group.members()).allMatch(member -> member.alone().limits().isEmpty());
+        assertThat(FileCheck.check(file).faults()).isEmpty();
+        assertThat(FileCheck.check(file).kind()).isEqualTo(FileKind.GROUP);
     }
 
     @ParameterizedTest
