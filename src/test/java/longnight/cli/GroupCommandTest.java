@@ -168,15 +168,15 @@ class GroupCommandTest {
         Session session = run(FOUR, "--json", "-", "--threads", "1");
         JsonNode json = new ObjectMapper().readTree(session.out());
         assertThat(json.at("/format").asText()).isEqualTo("longnight-group/1");
-        assertThat(json.at("/mostExposed").asText()).isEqualTo("last");
+        assertThat(json.at("/mostExposed").asText()).isEqualTo("tall");
         assertThat(json.at("/people")).hasSize(4);
-        assertThat(json.at("/people/0/id").asText()).isEqualTo("last");
+        assertThat(json.at("/people/0/id").asText()).isEqualTo("tall");
         assertThat(json.at("/people/0/reserve").asDouble())
                 .isEqualTo(2 - json.at("/people/0/demand").asDouble());
         assertThat(json.at("/outcome")).isEqualTo(json.at("/people/0/outcome"));
         assertThat(json.at("/bestSpareForMostExposed")).isEqualTo(json.at("/spares/0/spare"));
         assertThat(json.at("/sparesNobodyWouldPutOn")).hasSize(1);
-        assertThat(json.at("/handedOut/0/to").asText()).isEqualTo("last");
+        assertThat(json.at("/handedOut/0/to").asText()).isEqualTo("tall");
         assertThat(json.at("/rotas")).hasSize(4);
         assertThat(json.at("/rotas/1/turns").asText()).isEqualTo("even");
         assertThat(json.at("/rotas/1/outside")).hasSize(22);
@@ -314,7 +314,7 @@ class GroupCommandTest {
         words.addAll(List.of("--out", folder.resolve("o").toString())); // not into the project
         Session session = Session.of(words.toArray(String[]::new));
         assertThat(session.code()).as(session.err()).isZero();
-        assertThat(session.out()).contains("Most exposed: last");
+        assertThat(session.out()).contains("Most exposed: tall");
     }
 
     @Test

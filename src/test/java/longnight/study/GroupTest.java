@@ -123,7 +123,8 @@ class GroupTest {
     /** Whoever is called what: figures and places go with the person. */
     @Test
     void ids_change_no_digit() {
-        Map<String, String> names = Map.of("lead", "last", "first", "lead", "second", "first", "last", "second");
+        Map<String, String> names =
+                Map.of("leader", "tall", "student", "leader", "veteran", "student", "tall", "veteran");
         List<Member> members = FOUR.members().stream()
                 .map(member -> new Member(names.getOrDefault(member.id(), ""), member.alone()))
                 .toList();
@@ -139,13 +140,13 @@ class GroupTest {
     /** Equal in every figure: only then the id decides, in whatever order they come. */
     @Test
     void twins_stand_by_their_ids() {
-        Scenario same = member("lead").alone();
+        Scenario same = member("leader").alone();
         List<Member> twins = new ArrayList<>(
-                List.of(new Member("b", same), new Member("a", same), new Member("c", same), member("last")));
+                List.of(new Member("b", same), new Member("a", same), new Member("c", same), member("tall")));
         Group one = Group.of(new GroupNight("twins", twins, List.of(), FOUR.places()), SETTINGS, 2);
         Collections.reverse(twins);
         Group other = Group.of(new GroupNight("twins", twins, List.of(), FOUR.places()), SETTINGS, 2);
-        assertThat(one.standings()).extracting(Standing::id).containsExactly("last", "a", "b", "c");
+        assertThat(one.standings()).extracting(Standing::id).containsExactly("tall", "a", "b", "c");
         assertThat(figures(other, Map.of())).isEqualTo(figures(one, Map.of()));
     }
 
@@ -174,7 +175,8 @@ class GroupTest {
 
     /** A night read with the piece written into the kit is the judge; the spare's own id must not matter either. */
     @ParameterizedTest
-    @CsvSource({"batt-overtrousers,last,down-jacket", "batt-parka,last,down-jacket", "fleece-balaclava,first,knit-cap"})
+    @CsvSource({"batt-overtrousers,tall,down-jacket", "batt-parka,tall,down-jacket", "fleece-balaclava,student,knit-cap"
+    })
     void a_spare_is_worth_what_it_is_worth_in_the_kit(String id, String who, String under, @TempDir Path folder)
             throws Exception {
         List<String> worn = new ArrayList<>();
@@ -380,9 +382,9 @@ class GroupTest {
     @Test
     void changing_between_equal_places_changes_next_to_nothing() {
         Places alike = new Places(0.1, 0.1, 2, 1800);
-        Scenario alone = member("second").alone();
+        Scenario alone = member("veteran").alone();
         NightResult cut = run(Turns.of(alike, 4, alone.plan().duration(), 0.5).night(alone, 1));
-        NightResult whole = run(touching("second", 0.1));
+        NightResult whole = run(touching("veteran", 0.1));
         assertThat(cut.scenario().plan().phases()).hasSizeGreaterThan(10);
         assertThat(cut.shortfallHeat()).isCloseTo(whole.shortfallHeat(), within(2e-3 * whole.shortfallHeat()));
         assertThat(cut.demand()).isCloseTo(whole.demand(), within(2e-3));
