@@ -87,9 +87,13 @@ final class Notes {
 
     /** Every caution in full, and every guess with its reason. */
     static String end(List<Caution> cautions, List<Guess> guessed) {
+        return end(cautions, guessed, Units.METRIC);
+    }
+
+    static String end(List<Caution> cautions, List<Guess> guessed, Units units) {
         StringBuilder text = new StringBuilder();
-        cautions(text, cautions);
-        guessed(text, guessed);
+        cautions(text, cautions, units);
+        guessed(text, guessed, units);
         return text.toString();
     }
 

@@ -294,7 +294,7 @@ final class Plots {
     }
 
     /** Whole numbers without a locale. */
-    static final class WholeFormat extends NumberFormat {
+    static class WholeFormat extends NumberFormat {
         static final long serialVersionUID = 1L;
 
         @Override

@@ -24,6 +24,10 @@ final class StudyTexts {
 
     /** As {@link HourCsv}: the header first, remarks and cautions in full as comments at the end. */
     static String table(List<String> remarks, List<Caution> cautions, Rows rows) {
+        return table(remarks, cautions, Units.METRIC, rows);
+    }
+
+    static String table(List<String> remarks, List<Caution> cautions, Units units, Rows rows) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, HourCsv.FORMAT)) {
             rows.print(printer);
@@ -31,7 +35,7 @@ final class StudyTexts {
                 printer.printComment(remark);
             }
             for (Caution caution : cautions) {
-                printer.printComment(Wording.fullText(caution));
+                printer.printComment(Wording.fullText(caution, units));
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault); // a StringBuilder does not fail

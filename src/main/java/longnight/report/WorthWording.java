@@ -97,7 +97,7 @@ final class WorthWording {
     /** How to read it. */
     static List<String> notes(Worth worth) {
         List<String> notes = new ArrayList<>();
-        notes.add(Prose.text("worth.note.sign", ColdestWording.line(worth.line())));
+        notes.add(Prose.text("worth.note.sign", ColdestWording.line(worth.line(), Units.METRIC)));
         notes.add(Prose.text("worth.note.rule"));
         notes.add(Prose.text("worth.note.drill"));
         notes.add(Prose.text(

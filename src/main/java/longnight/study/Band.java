@@ -53,7 +53,7 @@ public record Band(
     private static final double QUARTER = 900;
 
     /** In nearly warm air what the skin is off by says little about losses: engineering estimate, no source [K]. */
-    private static final double LEAST_WARMTH = 5;
+    static final double LEAST_WARMTH = 5;
 
     /**
      * Runs the draws and sums them up.
@@ -95,7 +95,7 @@ public record Band(
     }
 
     /** How much warmer the skin is than the air, mean of the rows, at least {@link #LEAST_WARMTH} [K]. */
-    private static double warmth(NightResult nominal) {
+    static double warmth(NightResult nominal) {
         return Math.max(
                 LEAST_WARMTH,
                 nominal.hours().stream()

@@ -163,7 +163,7 @@ class ColdSearchTest {
         Scenario night = night("overcast-forest");
         List<Coldest> answers = new ArrayList<>();
         for (int threads : new int[] {1, 3}) {
-            answers.add(Coldest.of(night, People.smallAndLean("small"), DEMAND, threads));
+            answers.add(Coldest.of(night, People.smallAndLean("small"), DEMAND, null, threads));
         }
         Coldest one = answers.get(0);
         Coldest three = answers.get(1);
