@@ -70,8 +70,13 @@ public record Band(
 
     /** Runs the draws in coarse steps, with water where the answer has it. */
     public static Band of(NightResult nominal, Draws draws, int threads) {
+        return of(nominal, quick(nominal), draws, threads);
+    }
+
+    /** Coarse steps, with water where the answer has it. */
+    static NumericalSettings quick(NightResult nominal) {
         NumericalSettings coarse = NumericalSettings.coarse();
-        return of(nominal, nominal.water() == null ? coarse.withoutWater() : coarse, draws, threads);
+        return nominal.water() == null ? coarse.withoutWater() : coarse;
     }
 
     /**
@@ -141,7 +146,7 @@ public record Band(
     }
 
     /** A run that stopped has a bill beyond telling. */
-    private static double bill(Outline outline) {
+    static double bill(Outline outline) {
         return Double.isNaN(outline.stopped()) ? outline.shortfallHeat() : Double.POSITIVE_INFINITY;
     }
 
