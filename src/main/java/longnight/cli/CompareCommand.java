@@ -55,6 +55,9 @@ final class CompareCommand implements Callable<Integer> {
     private final Destination to = new Destination();
 
     @Mixin
+    private final UnitsOption shown = new UnitsOption();
+
+    @Mixin
     private final Threads threads = new Threads();
 
     @Override
@@ -74,8 +77,8 @@ final class CompareCommand implements Callable<Integer> {
                 varied, names(varied, questions, files), questions, drawn.draws(ComparedBand.DRAWS), working);
         to.write(
                 spec.commandLine(),
-                Outputs.of(answer),
-                ComparePage.page(answer),
+                Outputs.of(answer, shown.units()),
+                ComparePage.page(answer, shown.units()),
                 () -> CompareJson.text(answer),
                 () -> "");
         return ExitCode.FINE;

@@ -35,7 +35,8 @@ final class ColdestWording {
                                 "coldest.answer.band",
                                 String.valueOf(draws.size()),
                                 ends(dry, units),
-                                ends(wet, units));
+                                ends(wet, units),
+                                String.valueOf(draws.seed()));
     }
 
     private static String answer(Limit own, Line line, Units units) {
