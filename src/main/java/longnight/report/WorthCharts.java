@@ -38,7 +38,8 @@ final class WorthCharts {
                         Prose.text(
                                 "worth.chart.bands",
                                 String.valueOf(worth.draws().size()),
-                                String.valueOf(worth.draws().seed())),
+                                String.valueOf(worth.draws().seed()),
+                                String.valueOf(Worth.DRAWN)),
                         Fonts.bold(Sheet.SMALL));
                 sheet.space(10);
             }

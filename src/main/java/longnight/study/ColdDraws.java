@@ -114,7 +114,10 @@ final class ColdDraws {
         double excess = drawn.value(at);
         double along = slope;
         for (int i = 0; i < STEPS && along < 0; i++) {
-            double next = Math.min(search.warmest(), Math.max(search.coldest(), at - excess / along));
+            double next = at - excess / along;
+            if (!(next > search.coldest() && next < search.warmest())) {
+                return Double.NaN;
+            }
             if (i > 0 && Math.abs(next - at) < SHORT) {
                 return next;
             }

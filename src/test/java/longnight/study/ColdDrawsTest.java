@@ -3,6 +3,7 @@ package longnight.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import longnight.night.ModelChoice;
 import longnight.night.NightEngine;
@@ -124,6 +125,13 @@ class ColdDrawsTest {
         Scenario light = ArrivedDamp.dry(ColdSearchTest.night("first-night", "light"));
         assertThat(roots(light, new Line(Line.Measure.DEMAND, 0.05), Draws.of(20, 1), 2))
                 .containsOnly(Double.POSITIVE_INFINITY);
+        double[] some = roots(light, new Line(Line.Measure.DEMAND, 1.3), Draws.of(40, 1), 2);
+        double warmest = new ColdSearch(light, DEMAND, SETTINGS).warmest();
+        assertThat(some).contains(Double.POSITIVE_INFINITY);
+        assertThat(DoubleStream.of(some).filter(Double::isFinite).toArray())
+                .hasSizeGreaterThan(10)
+                .satisfies(all ->
+                        assertThat(DoubleStream.of(all).max().orElseThrow()).isLessThan(warmest - 0.01));
         Spread half = Spread.of(Double.NaN, new double[] {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, 1, 2, 3});
         assertThat(half.low()).isEqualTo(Double.NEGATIVE_INFINITY);
         assertThat(half.middle()).isEqualTo(1);
