@@ -67,7 +67,9 @@ final class ColdestWording {
     }
 
     private static String end(double celsius, Units units) {
-        return Double.isFinite(celsius) ? units.text(Measure.TEMPERATURE, celsius) : cell(celsius, units);
+        return Double.isFinite(celsius)
+                ? units.text(Measure.TEMPERATURE, celsius)
+                : Prose.text(celsius < 0 ? "coldest.band.beyond" : "coldest.band.never");
     }
 
     /** A temperature without its unit, or a word for what lies outside the model's air. */
@@ -158,10 +160,12 @@ final class ColdestWording {
             all.add(curve.ownWind());
             all.addAll(curve.limits());
         }
-        if (all.stream().anyMatch(limit -> limit.reach() == Limit.Reach.COLDER_THAN_MODEL)) {
+        if (all.stream().anyMatch(limit -> limit.reach() == Limit.Reach.COLDER_THAN_MODEL)
+                || anyEnd(coldest, Double.NEGATIVE_INFINITY)) {
             notes.add(Prose.text("coldest.note.beyond", edge(units)));
         }
-        if (all.stream().anyMatch(limit -> limit.reach() == Limit.Reach.NOT_EVEN_WARM)) {
+        if (all.stream().anyMatch(limit -> limit.reach() == Limit.Reach.NOT_EVEN_WARM)
+                || anyEnd(coldest, Double.POSITIVE_INFINITY)) {
             notes.add(Prose.text("coldest.note.never", warmEdge(units)));
         }
         notes.add(again(coldest, units));
@@ -176,6 +180,12 @@ final class ColdestWording {
         }
         notes.add(Prose.text("coldest.note.nights", String.valueOf(coldest.nights())));
         return notes;
+    }
+
+    private static boolean anyEnd(Coldest coldest, double end) {
+        return coldest.curves().stream()
+                .map(Coldest.Curve::drawn)
+                .anyMatch(drawn -> drawn != null && (drawn.low() == end || drawn.high() == end));
     }
 
     private static String again(Coldest coldest, Units units) {
