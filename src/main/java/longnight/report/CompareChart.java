@@ -76,6 +76,8 @@ final class CompareChart {
         if (band == null) {
             return;
         }
+        double heat = units.value(Measure.HEAT, 1);
+        int decimals = units.decimals(Measure.HEAT);
         List<Plots.Interval> own = new ArrayList<>();
         List<Plots.Interval> more = new ArrayList<>();
         for (int i = 0; i < band.all().size(); i++) {
@@ -87,10 +89,12 @@ final class CompareChart {
                     "compare.chart.name",
                     Compared.letter(i),
                     Wording.clean(answer.all().get(i).name()));
-            own.add(interval(name, bill.own(), units));
+            Spread each = bill.own();
+            String ends = Figures.range(heat * each.low(), heat * each.high(), decimals);
+            own.add(interval(name, ends, each, units));
             if (i > 0 && !Double.isNaN(bill.more().low())) {
                 String less = Prose.text("compare.chart.less", Compared.letter(i), Compared.letter(0));
-                more.add(interval(less, bill.more(), units));
+                more.add(interval(less, Compared.ends(bill.more(), heat, decimals), bill.more(), units));
             }
         }
         String draws = String.valueOf(band.draws());
@@ -101,9 +105,10 @@ final class CompareChart {
         sheet.text(Prose.text("compare.chart.bands.how", draws, seed, Compared.letter(0)), Fonts.plain(Sheet.SMALL));
     }
 
-    private static Plots.Interval interval(String name, Spread spread, Units units) {
+    private static Plots.Interval interval(String name, String ends, Spread spread, Units units) {
         double heat = units.value(Measure.HEAT, 1);
-        return new Plots.Interval(name, heat * spread.low(), heat * spread.nominal(), heat * spread.high());
+        String text = Prose.text("chart.interval", name, units.number(Measure.HEAT, spread.nominal()), ends);
+        return new Plots.Interval(text, heat * spread.low(), heat * spread.nominal(), heat * spread.high());
     }
 
     /** By the clock when all nights have the same dusk and dawn. */

@@ -247,12 +247,12 @@ final class Plots {
     /**
      * Where a figure lies.
      *
-     * @param name  beside it
+     * @param text  above it: what it is, and its figures
      * @param low   one end; minus infinity where there is none
      * @param usual what the usual model gives; NaN for none
      * @param high  the other end; infinite where there is none
      */
-    record Interval(String name, double low, double usual, double high) {}
+    record Interval(String text, double low, double usual, double high) {}
 
     /** Intervals below each other with their names above them, figures first and differences below, all of them on one scale with a line at zero. */
     static void intervals(Sheet sheet, List<Interval> figures, List<Interval> differences) {
@@ -269,14 +269,8 @@ final class Plots {
     }
 
     private static void interval(Sheet sheet, Interval interval, double low, double high, Color fill) {
-        String text = Prose.text(
-                "chart.interval",
-                interval.name(),
-                Figures.whole(interval.usual()),
-                Figures.whole(interval.low()),
-                Figures.whole(interval.high()));
         sheet.space(6);
-        sheet.text(text, Fonts.plain(Sheet.SMALL));
+        sheet.text(interval.text(), Fonts.plain(Sheet.SMALL));
         double width = Sheet.WIDTH - 2.0 * Sheet.MARGIN;
         sheet.block(NAMED_BAR, (pen, top) -> {
             double from = place(interval.low(), low, high, width);

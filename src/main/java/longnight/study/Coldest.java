@@ -114,16 +114,12 @@ public record Coldest(
         int stride = 1 + WINDS.size();
         int drawn = 0;
         for (int i = 0; i < begun.size(); i++) {
+            Scenario each = begun.get(i);
             List<Limit> own = limits.subList(i * stride, (i + 1) * stride);
-            @Nullable Spread spread = null;
-            if (draws != null) {
-                ColdSearch search = new ColdSearch(begun.get(i), line, settings);
-                ColdDraws.Roots roots = new ColdDraws(search, own.get(0)).roots(draws, threads);
-                drawn += roots.nights();
-                spread = spread(own.get(0), roots, Air.of(begun.get(i)).mean());
-            }
+            Drawn band = drawn(new ColdSearch(each, line, settings), own.get(0), draws, threads);
+            drawn += band.nights();
             curves.add(new Curve(
-                    begun.get(i).person(), i % 2 == 1, own.get(0), List.copyOf(own.subList(1, stride)), spread));
+                    each.person(), i % 2 == 1, own.get(0), List.copyOf(own.subList(1, stride)), band.spread()));
         }
         List<Cell> table = table(begun.get(0), line, curves.get(0), threads);
         int runs = 1 + table.size() + limits.stream().mapToInt(Limit::nights).sum() + drawn;
@@ -139,15 +135,23 @@ public record Coldest(
                 runs);
     }
 
-    private static Spread spread(Limit usual, ColdDraws.Roots roots, double mean) {
+    /** What the draws say of one answer, and how many nights were run for it. */
+    private record Drawn(@Nullable Spread spread, int nights) {}
+
+    private static Drawn drawn(ColdSearch search, Limit usual, @Nullable Draws draws, int threads) {
+        if (draws == null) {
+            return new Drawn(null, 0);
+        }
+        ColdDraws.Roots roots = new ColdDraws(search, usual).roots(draws, threads);
+        double mean = Air.of(search.at(0)).mean();
         double nominal = switch (usual.reach()) {
             case FOUND -> usual.air().mean();
             case COLDER_THAN_MODEL -> Double.NEGATIVE_INFINITY;
             case NOT_EVEN_WARM -> Double.POSITIVE_INFINITY;
         };
-        return Spread.of(
-                nominal,
-                Arrays.stream(roots.shifts()).map(shift -> mean + shift).toArray());
+        double[] means =
+                Arrays.stream(roots.shifts()).map(shift -> mean + shift).toArray();
+        return new Drawn(Spread.of(nominal, means), roots.nights());
     }
 
     /** The same night in a steady wind at 10 m in the open [m/s]. */

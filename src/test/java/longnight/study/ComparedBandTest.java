@@ -44,8 +44,8 @@ class ComparedBandTest {
             and what a down fill are worth hangs on constants of their own, and so does what is worn by one kit alone; those do not drop out,
             and no number of draws makes them. Between kits of one sort (typical and heavy) the difference is known four
             to five times as well as either kit on the first night and two to three times in sleet; between sorts only about twice as
-            well, or hardly better. An order is known better than
-            any of its figures even there: on the first night the middle 80 %% of no difference holds zero.
+            well, or hardly better. An order is known better than any of its figures even there: on the first night the middle 80 %% of
+            no difference holds zero.
             """;
 
     private static NightResult night(String night, String kit) {
