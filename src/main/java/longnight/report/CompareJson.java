@@ -94,7 +94,11 @@ public final class CompareJson {
             amount(json, "demand", drawn.demand());
             amount(json, "shortfallHeat_J", drawn.shortfallHeat());
             amount(json, "coreHeatDeficitEnd_J", drawn.deficitDawn());
-            json.writeStringField("toldFromFirst", Summary.word(Compared.told(drawn)));
+            if (Double.isNaN(drawn.shortfallHeat().more().low())) {
+                json.writeNullField("toldFromFirst");
+            } else {
+                json.writeStringField("toldFromFirst", Summary.word(Compared.told(drawn)));
+            }
             json.writeEndObject();
         }
         json.writeEndObject();

@@ -127,10 +127,10 @@ public final class ComparePage {
         int decimals = units.decimals(Measure.HEAT);
         Spread demand = entry.demand().own();
         Spread bill = entry.shortfallHeat().own();
-        boolean first = index == 0 || Double.isNaN(entry.demand().more().low());
+        boolean first = index == 0 || Double.isNaN(entry.shortfallHeat().more().low());
         return List.of(
                 name(index, one),
-                Double.isNaN(demand.low()) ? Figures.NONE : String.valueOf(entry.holding()),
+                Double.isNaN(bill.low()) ? Figures.NONE : String.valueOf(entry.holding()),
                 Figures.range(demand.low(), demand.high(), 2),
                 Figures.range(heat * bill.low(), heat * bill.high(), decimals),
                 first ? Figures.NONE : Compared.ends(entry.demand().more(), 1, 2),

@@ -23,7 +23,8 @@ public record ComparedBand(long seed, int draws, List<Entry> all) {
     }
 
     /**
-     * One of those compared. NaN throughout where nothing was run.
+     * One of those compared. NaN throughout where nothing was run; a demand is NaN where the usual model has none, since its run
+     * stopped before the first window was full.
      *
      * @param holding       how many draws hold
      * @param demand        [1]
@@ -86,7 +87,7 @@ public record ComparedBand(long seed, int draws, List<Entry> all) {
     }
 
     private static Spread spread(double[] usual, double[] draws) {
-        return usual.length == 0 || draws.length == 0
+        return usual.length == 0 || draws.length == 0 || Double.isNaN(usual[0])
                 ? new Spread(Double.NaN, Double.NaN, Double.NaN, Double.NaN)
                 : Spread.of(usual[0], draws);
     }

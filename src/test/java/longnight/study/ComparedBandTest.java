@@ -11,6 +11,7 @@ import longnight.night.NightEngine;
 import longnight.night.NightResult;
 import longnight.night.NumericalSettings;
 import longnight.night.Outline;
+import longnight.report.NightFixture;
 import longnight.study.ComparedBand.Amount;
 import longnight.study.ComparedBand.Entry;
 import org.junit.jupiter.api.Test;
@@ -145,6 +146,17 @@ class ComparedBandTest {
         assertThat(ComparedBand.more(whole, early, Outline::demand)).isEqualTo(Double.NEGATIVE_INFINITY);
         assertThat(ComparedBand.more(early, late, Outline::demand)).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(ComparedBand.more(early, early, Outline::demand)).isZero();
+    }
+
+    @Test
+    void what_was_not_run_has_no_band_and_no_difference() {
+        List<NightResult> results = List.of(NightFixture.unrun(), night("first-night", "typical"));
+        List<Entry> entries = ComparedBand.of(results, Draws.of(20, 1), 2).all();
+        assertThat(entries.get(0).holding()).isZero();
+        assertThat(entries.get(0).demand().own().low()).isNaN();
+        assertThat(entries.get(1).demand().own().low()).isPositive();
+        assertThat(entries.get(1).demand().more().low()).isNaN();
+        assertThat(entries.get(1).shortfallHeat().more().high()).isNaN();
     }
 
     private static Outline stopped(Outline o, double when) {
