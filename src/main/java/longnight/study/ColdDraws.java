@@ -20,7 +20,7 @@ import org.hipparchus.analysis.UnivariateFunction;
  * crossing than by the first from the warm side.
  */
 final class ColdDraws {
-    /** A step along a draw's own slope that is shorter than this is taken and not looked at again [K]; a tenth of it is left at most. */
+    /** A step along a draw's own slope that is shorter than this is taken and not looked at again [K]. */
     private static final double SHORT = 0.2;
 
     /** Nights along a draw's slope before a bracket is sought. */
