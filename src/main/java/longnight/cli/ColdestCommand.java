@@ -11,6 +11,7 @@ import longnight.report.ColdestPage;
 import longnight.report.Prose;
 import longnight.scenario.Instead;
 import longnight.study.Coldest;
+import longnight.study.Draws;
 import longnight.study.Line;
 import longnight.study.People;
 import org.jspecify.annotations.Nullable;
@@ -50,7 +51,13 @@ final class ColdestCommand implements Callable<Integer> {
     private @Nullable Path kit;
 
     @Mixin
+    private final BandOptions drawn = new BandOptions();
+
+    @Mixin
     private final Destination to = new Destination();
+
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
 
     @Mixin
     private final Threads threads = new Threads();
@@ -62,6 +69,7 @@ final class ColdestCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), Prose.text("fault.persons", String.valueOf(people.size())));
         }
+        drawn.check(spec.commandLine());
         int together = threads.count(spec.commandLine());
         to.require(OutdoorNight.folder(file, VERB), ColdestFiles.NAMES);
         Scenario night =
@@ -69,8 +77,8 @@ final class ColdestCommand implements Callable<Integer> {
         Coldest coldest = coldest(night, most, together);
         to.write(
                 spec.commandLine(),
-                ColdestFiles.of(coldest),
-                ColdestPage.page(coldest),
+                ColdestFiles.of(coldest, shown.units()),
+                ColdestPage.page(coldest, shown.units()),
                 () -> ColdestJson.text(coldest),
                 () -> "");
         return ExitCode.FINE;
@@ -78,10 +86,11 @@ final class ColdestCommand implements Callable<Integer> {
 
     private Coldest coldest(Scenario night, Line most, int together) {
         OutdoorNight.requireWindow(night, most, file, spec.commandLine());
+        @Nullable Draws draws = drawn.draws(Coldest.DRAWS);
         if (people.size() < 2) {
-            return Coldest.of(night, People.smallAndLean(Prose.text("coldest.weak")), most, together);
+            return Coldest.of(night, People.smallAndLean(Prose.text("coldest.weak")), most, draws, together);
         }
         Scenario other = OutdoorNight.read(file, new Instead(people.get(1), kit), spec.commandLine());
-        return Coldest.of(night, other.person(), most, together);
+        return Coldest.of(night, other.person(), most, draws, together);
     }
 }

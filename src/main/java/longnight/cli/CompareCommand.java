@@ -14,6 +14,7 @@ import longnight.report.Outputs;
 import longnight.report.Prose;
 import longnight.scenario.Instead;
 import longnight.scenario.ScenarioReader;
+import longnight.study.ComparedBand;
 import longnight.study.Comparison;
 import longnight.study.Comparison.Varied;
 import org.jspecify.annotations.Nullable;
@@ -48,7 +49,13 @@ final class CompareCommand implements Callable<Integer> {
     private final List<Path> people = new ArrayList<>();
 
     @Mixin
+    private final BandOptions drawn = new BandOptions();
+
+    @Mixin
     private final Destination to = new Destination();
+
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
 
     @Mixin
     private final Threads threads = new Threads();
@@ -56,6 +63,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Varied varied = varied();
+        drawn.check(spec.commandLine());
         int working = threads.count(spec.commandLine());
         to.require(FOLDER, Outputs.COMPARE);
         List<Path> files = files(varied);
@@ -65,11 +73,12 @@ final class CompareCommand implements Callable<Integer> {
             questions.add(ScenarioReader.read(nights.get(nights.size() == 1 ? 0 : i), instead)
                     .scenario());
         }
-        Comparison.Answer answer = Comparison.of(varied, names(varied, questions, files), questions, working);
+        Comparison.Answer answer = Comparison.of(
+                varied, names(varied, questions, files), questions, drawn.draws(ComparedBand.DRAWS), working);
         to.write(
                 spec.commandLine(),
-                Outputs.of(answer),
-                ComparePage.page(answer),
+                Outputs.of(answer, shown.units()),
+                ComparePage.page(answer, shown.units()),
                 () -> CompareJson.text(answer),
                 () -> "");
         return ExitCode.FINE;

@@ -34,9 +34,6 @@ final class NightCommand implements Callable<Integer> {
 
     private static final double LONGEST_STEP = 300;
 
-    private static final int FEWEST_DRAWS = 20;
-    private static final int MOST_DRAWS = 2000;
-
     private final Reader reader;
     private final BiFunction<Scenario, NumericalSettings, NightResult> engine;
     private final Bander bander;
@@ -58,17 +55,11 @@ final class NightCommand implements Callable<Integer> {
     @Option(names = "--step", paramLabel = "SECONDS", descriptionKey = "step")
     private @Nullable Double step;
 
-    @Option(names = "--draws", paramLabel = "N", descriptionKey = "draws")
-    private @Nullable Integer draws;
-
-    @Option(names = "--seed", paramLabel = "SEED", descriptionKey = "seed")
-    private @Nullable Long seed;
+    @Mixin
+    private final BandOptions drawn = new BandOptions();
 
     @Mixin
     private final Threads threads = new Threads();
-
-    @Option(names = "--no-band", descriptionKey = "no-band")
-    private boolean noBand;
 
     @Mixin
     private final UnitsOption shown = new UnitsOption();
@@ -97,7 +88,8 @@ final class NightCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         NumericalSettings settings = settings(NumericalSettings.standard());
-        checkBand();
+        drawn.check(spec.commandLine());
+        threads.count(spec.commandLine());
         to.require(defaultFolder(), Outputs.NIGHT);
 
         Scenario scenario = reader.read(file);
@@ -123,35 +115,9 @@ final class NightCommand implements Callable<Integer> {
 
     /** The band, unless nobody wants it or nothing was run. */
     private @Nullable Band band(NightResult result) {
-        return noBand || result.hours().isEmpty()
-                ? null
-                : bander.band(
-                        result,
-                        draws == null ? Draws.USUAL : draws,
-                        seed == null ? Draws.SEED : seed,
-                        threads.count(spec.commandLine()));
-    }
-
-    private void checkBand() {
-        requireBetween("--draws", draws, FEWEST_DRAWS, MOST_DRAWS);
-        threads.count(spec.commandLine());
-        if (noBand && (draws != null || seed != null)) {
-            throw new ParameterException(
-                    spec.commandLine(), Prose.text("fault.no-band", draws != null ? "--draws" : "--seed"));
-        }
-    }
-
-    private void requireBetween(String option, @Nullable Integer value, int least, int most) {
-        if (value != null && (value < least || value > most)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    Prose.text(
-                            "fault.between",
-                            option,
-                            String.valueOf(value),
-                            String.valueOf(least),
-                            String.valueOf(most)));
-        }
+        return drawn.isWanted() && !result.hours().isEmpty()
+                ? bander.band(result, drawn.count(Draws.USUAL), drawn.seed(), threads.count(spec.commandLine()))
+                : null;
     }
 
     /** With every step and interval divided as the caller asks. */

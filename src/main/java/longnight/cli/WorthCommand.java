@@ -49,7 +49,13 @@ final class WorthCommand implements Callable<Integer> {
     private @Nullable Path kit;
 
     @Mixin
+    private final BandOptions drawn = new BandOptions();
+
+    @Mixin
     private final Destination to = new Destination();
+
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
 
     @Mixin
     private final Threads threads = new Threads();
@@ -57,15 +63,27 @@ final class WorthCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Line most = LineOptions.line(line, spec);
+        drawn.check(spec.commandLine());
         int together = threads.count(spec.commandLine());
         to.require(OutdoorNight.folder(file, VERB), WorthFiles.NAMES);
         Instead instead = new Instead(person, kit);
         Scenario night = OutdoorNight.read(file, instead, spec.commandLine());
         OutdoorNight.requireWindow(night, most, file, spec.commandLine());
         Gear gear = ScenarioReader.gear(file, instead);
-        Worth worth = Worth.of(night, gear.pieces(), gear.pads(), most, NumericalSettings.standard(), together);
+        Worth worth = Worth.of(
+                night,
+                gear.pieces(),
+                gear.pads(),
+                most,
+                NumericalSettings.standard(),
+                drawn.draws(Worth.DRAWS),
+                together);
         to.write(
-                spec.commandLine(), WorthFiles.of(worth), WorthPage.page(worth), () -> WorthJson.text(worth), () -> "");
+                spec.commandLine(),
+                WorthFiles.of(worth, shown.units()),
+                WorthPage.page(worth, shown.units()),
+                () -> WorthJson.text(worth),
+                () -> "");
         return ExitCode.FINE;
     }
 }

@@ -7,7 +7,9 @@ import longnight.night.Verdict;
 import longnight.study.Air;
 import longnight.study.ArrivedDamp;
 import longnight.study.Coldest;
+import longnight.study.Draws;
 import longnight.study.Limit;
+import longnight.study.Spread;
 import org.jspecify.annotations.Nullable;
 
 /** An answer about the coldest night as JSON, format {@value #FORMAT}; conventions as in {@link ResultJson}. */
@@ -33,7 +35,7 @@ public final class ColdestJson {
     private void write() throws IOException {
         json.writeStartObject();
         json.writeStringField("format", FORMAT);
-        json.writeStringField("sentence", ColdestWording.answer(coldest));
+        json.writeStringField("sentence", ColdestWording.answer(coldest, Units.METRIC));
         json.writeObjectFieldStart("scenario");
         json.writeStringField("title", coldest.night().title());
         json.writeStringField("night", coldest.night().nightName());
@@ -57,6 +59,16 @@ public final class ColdestJson {
         curves();
         table();
         damp();
+        Draws draws = coldest.draws();
+        if (draws == null) {
+            json.writeNullField("draws");
+        } else {
+            json.writeObjectFieldStart("draws");
+            json.writeNumberField("seed", draws.seed());
+            json.writeNumberField("draws", draws.size());
+            json.writeStringField("sentence", ColdestWording.bands(draws, Units.METRIC));
+            json.writeEndObject();
+        }
         json.writeNumberField("nightsRun", coldest.nights());
         JsonText.cautions(json, ColdestWording.caution(), coldest.cautions());
         json.writeEndObject();
@@ -74,9 +86,31 @@ public final class ColdestJson {
                 limit(Coldest.WINDS.get(i), curve.limits().get(i));
             }
             json.writeEndArray();
+            drawn(curve.drawn());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** In the night's own course of wind. An end outside the model's air is null, and its word says on which side it lies. */
+    private void drawn(@Nullable Spread drawn) throws IOException {
+        if (drawn == null) {
+            json.writeNullField("drawnMeanAir_degC");
+            return;
+        }
+        JsonText.spread(json, "drawnMeanAir_degC", drawn);
+        json.writeObjectFieldStart("drawnReach");
+        json.writeStringField("p10", JsonText.word(reach(drawn.low())));
+        json.writeStringField("p50", JsonText.word(reach(drawn.middle())));
+        json.writeStringField("p90", JsonText.word(reach(drawn.high())));
+        json.writeEndObject();
+    }
+
+    private static Limit.Reach reach(double celsius) {
+        if (Double.isFinite(celsius)) {
+            return Limit.Reach.FOUND;
+        }
+        return celsius < 0 ? Limit.Reach.COLDER_THAN_MODEL : Limit.Reach.NOT_EVEN_WARM;
     }
 
     /** Wind null: the night's own course. */

@@ -1,5 +1,6 @@
 package longnight.report;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
@@ -9,7 +10,9 @@ import longnight.night.NightResult;
 import longnight.night.Trace;
 import longnight.report.Curves.Curve;
 import longnight.report.Curves.Span;
+import longnight.study.ComparedBand;
 import longnight.study.Comparison;
+import longnight.study.Spread;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -21,15 +24,15 @@ final class CompareChart {
     /** File name, without ending. */
     static final String FILE = "compare";
 
-    /** The axis of the deficit reaches at least so far, so that little looks like little [kJ]. */
-    private static final double LEAST_DEFICIT = 64;
+    /** The axis of the deficit reaches at least so far, so that little looks like little [J]. */
+    private static final double LEAST_DEFICIT = 64e3;
 
     private static final double UPPER = 600;
     private static final double LOWER = 560;
 
     private CompareChart() {}
 
-    static Picture picture(Comparison.Answer answer) {
+    static Picture picture(Comparison.Answer answer, Units units) {
         return Picture.framed(
                 new Picture.Frame(
                         Prose.text("compare.chart.title"),
@@ -37,17 +40,17 @@ final class CompareChart {
                         Compared.atRisk(answer),
                         Compared.about(answer),
                         Compared.cautions(answer).stream()
-                                .map(Wording::shortText)
+                                .map(caution -> Wording.shortText(caution, units))
                                 .toList()),
-                sheet -> content(answer, sheet));
+                sheet -> content(answer, units, sheet));
     }
 
-    private static void content(Comparison.Answer answer, Sheet sheet) {
+    private static void content(Comparison.Answer answer, Units units, Sheet sheet) {
         if (answer.all().stream().anyMatch(one -> Wording.hasRun(one.result()))) {
             Span span = span(answer);
-            sheet.text(Prose.text("chart.deficit.upper", Units.METRIC.unit(Measure.HEAT)), Fonts.bold(Sheet.HEADING));
-            Plots.plot(sheet, UPPER, deficitPlot(answer, span));
-            sheet.key(Prose.text("chart.deficit.band", Units.METRIC.deadBand()), Fonts.plain(Sheet.TEXT), Plots.BAND);
+            sheet.text(Prose.text("chart.deficit.upper", units.unit(Measure.HEAT)), Fonts.bold(Sheet.HEADING));
+            Plots.plot(sheet, UPPER, deficitPlot(answer, units, span));
+            sheet.key(Prose.text("chart.deficit.band", units.deadBand()), Fonts.plain(Sheet.TEXT), Plots.BAND);
             sheet.space(20);
             List<Curve> demand = curves(answer, span, Trace::demand, 1);
             if (demand.stream().anyMatch(curve -> curve.lastKnown() >= 0)) {
@@ -60,10 +63,52 @@ final class CompareChart {
             sheet.key(
                     Compared.line(i, answer.all().get(i)), Fonts.plain(Sheet.TEXT), Curves.paint(i), Curves.stroke(i));
         }
+        bands(answer, units, sheet);
         if (!span(answer).clock()) {
             sheet.text(Prose.text("compare.chart.dusk"), Fonts.plain(Sheet.TEXT));
         }
         sheet.space(24);
+    }
+
+    /** The shortfall heat of each and its difference to the first, on one scale. */
+    private static void bands(Comparison.Answer answer, Units units, Sheet sheet) {
+        ComparedBand band = answer.band();
+        if (band == null) {
+            return;
+        }
+        double heat = units.value(Measure.HEAT, 1);
+        int decimals = units.decimals(Measure.HEAT);
+        List<Plots.Interval> own = new ArrayList<>();
+        List<Plots.Interval> more = new ArrayList<>();
+        for (int i = 0; i < band.all().size(); i++) {
+            ComparedBand.Amount bill = band.all().get(i).shortfallHeat();
+            if (Double.isNaN(bill.own().low())) {
+                continue;
+            }
+            String name = Prose.text(
+                    "compare.chart.name",
+                    Compared.letter(i),
+                    Wording.clean(answer.all().get(i).name()));
+            Spread each = bill.own();
+            String ends = Figures.range(heat * each.low(), heat * each.high(), decimals);
+            own.add(interval(name, ends, each, units));
+            if (i > 0 && !Double.isNaN(bill.more().low())) {
+                String less = Prose.text("compare.chart.less", Compared.letter(i), Compared.letter(0));
+                more.add(interval(less, Compared.ends(bill.more(), heat, decimals), bill.more(), units));
+            }
+        }
+        String draws = String.valueOf(band.draws());
+        String seed = String.valueOf(band.seed());
+        sheet.space(20);
+        sheet.text(Prose.text("compare.chart.bands", units.unit(Measure.HEAT)), Fonts.bold(Sheet.HEADING));
+        Plots.intervals(sheet, own, more);
+        sheet.text(Prose.text("compare.chart.bands.how", draws, seed, Compared.letter(0)), Fonts.plain(Sheet.SMALL));
+    }
+
+    private static Plots.Interval interval(String name, String ends, Spread spread, Units units) {
+        double heat = units.value(Measure.HEAT, 1);
+        String text = Prose.text("chart.interval", name, units.number(Measure.HEAT, spread.nominal()), ends);
+        return new Plots.Interval(text, heat * spread.low(), heat * spread.nominal(), heat * spread.high());
     }
 
     /** By the clock when all nights have the same dusk and dawn. */
@@ -76,16 +121,16 @@ final class CompareChart {
         return clock ? new Span(start, start + longest, true) : new Span(0, longest, false);
     }
 
-    private static XYPlot deficitPlot(Comparison.Answer answer, Span span) {
-        List<Curve> curves = curves(answer, span, Trace::coreHeatDeficit, 1e-3).stream()
+    private static XYPlot deficitPlot(Comparison.Answer answer, Units units, Span span) {
+        List<Curve> curves = curves(answer, span, Trace::coreHeatDeficit, units.value(Measure.HEAT, 1)).stream()
                 .map(curve -> new Curve(
                         curve.name(),
                         curve.time(),
                         Arrays.stream(curve.value()).map(q -> Math.max(0, q)).toArray()))
                 .toList();
-        double top = Math.max(LEAST_DEFICIT, 1.08 * highest(curves));
+        double top = Math.max(units.value(Measure.HEAT, LEAST_DEFICIT), 1.08 * highest(curves));
         XYPlot plot = Curves.plot(curves, span, 0, top, UPPER);
-        IntervalMarker band = new IntervalMarker(0, Figures.DEAD_BAND / 1e3, Plots.BAND);
+        IntervalMarker band = new IntervalMarker(0, units.value(Measure.HEAT, Figures.DEAD_BAND), Plots.BAND);
         band.setAlpha(1);
         plot.addRangeMarker(band, Layer.BACKGROUND);
         return plot;

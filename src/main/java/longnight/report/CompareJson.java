@@ -4,9 +4,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import longnight.night.Caution;
 import longnight.night.NightResult;
+import longnight.study.ComparedBand;
 import longnight.study.Comparison;
 import longnight.study.Pressure;
 import longnight.study.Stress;
+import org.jspecify.annotations.Nullable;
 
 /** A comparison as JSON, format {@value #FORMAT}; the manners of {@link ResultJson}. */
 public final class CompareJson {
@@ -24,12 +26,21 @@ public final class CompareJson {
             json.writeStringField("format", FORMAT);
             json.writeStringField("varied", Summary.word(answer.varied()));
             json.writeArrayFieldStart("compared");
-            for (Comparison.One one : answer.all()) {
-                one(json, one);
+            ComparedBand band = answer.band();
+            for (int i = 0; i < answer.all().size(); i++) {
+                one(json, answer.all().get(i), band == null ? null : band.all().get(i));
             }
             json.writeEndArray();
+            if (band == null) {
+                json.writeNullField("draws");
+            } else {
+                json.writeObjectFieldStart("draws");
+                json.writeNumberField("seed", band.seed());
+                json.writeNumberField("draws", band.draws());
+                json.writeEndObject();
+            }
             json.writeArrayFieldStart("notes");
-            for (String note : Compared.notes(answer)) {
+            for (String note : Compared.notes(answer, Units.METRIC)) {
                 json.writeString(note);
             }
             json.writeEndArray();
@@ -45,7 +56,8 @@ public final class CompareJson {
         });
     }
 
-    private static void one(JsonGenerator json, Comparison.One one) throws IOException {
+    private static void one(JsonGenerator json, Comparison.One one, ComparedBand.@Nullable Entry drawn)
+            throws IOException {
         NightResult result = one.result();
         json.writeStartObject();
         json.writeStringField("name", one.name());
@@ -74,6 +86,26 @@ public final class CompareJson {
             }
             json.writeEndArray();
         }
+        if (drawn == null) {
+            json.writeNullField("drawn");
+        } else {
+            json.writeObjectFieldStart("drawn");
+            json.writeNumberField("holding", drawn.holding());
+            amount(json, "demand", drawn.demand());
+            amount(json, "shortfallHeat_J", drawn.shortfallHeat());
+            amount(json, "coreHeatDeficitEnd_J", drawn.deficitDawn());
+            if (Double.isNaN(drawn.shortfallHeat().more().low())) {
+                json.writeNullField("toldFromFirst");
+            } else {
+                json.writeStringField("toldFromFirst", Summary.word(Compared.told(drawn)));
+            }
+            json.writeEndObject();
+        }
         json.writeEndObject();
+    }
+
+    private static void amount(JsonGenerator json, String key, ComparedBand.Amount amount) throws IOException {
+        JsonText.spread(json, key, amount.own());
+        JsonText.spread(json, key + "_lessFirst", amount.more());
     }
 }

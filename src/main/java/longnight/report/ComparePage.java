@@ -6,8 +6,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longnight.night.NightResult;
+import longnight.study.ComparedBand;
 import longnight.study.Comparison;
 import longnight.study.Pressure;
+import longnight.study.Spread;
 import longnight.study.Stress;
 
 /** A comparison on the terminal: a table, and below it a sentence on each. */
@@ -17,67 +19,75 @@ public final class ComparePage {
     private ComparePage() {}
 
     /** The whole page, lines ended by a line feed. */
-    public static String page(Comparison.Answer answer) {
+    public static String page(Comparison.Answer answer, Units units) {
         List<String> lines = new ArrayList<>();
         Console.wrap(Compared.about(answer), 0, lines);
         Console.wrap((Compared.headline(answer) + " " + Compared.atRisk(answer)).strip(), 0, lines);
         lines.add("");
-        table(answer, lines);
+        table(answer, units, lines);
+        bands(answer, units, lines);
         lines.add("");
         for (int i = 0; i < answer.all().size(); i++) {
-            Console.wrap(sentence(i, answer.all().get(i)), 3, lines);
+            Console.wrap(sentence(i, answer.all().get(i), units), 3, lines);
         }
         if (answer.varied() == Comparison.Varied.NIGHTS) {
-            pressures(answer, lines);
+            pressures(answer, units, lines);
         }
         lines.add("");
-        Compared.notes(answer).stream().skip(1).forEach(note -> Console.wrap(note, 2, lines));
-        String texts =
-                Compared.cautions(answer).stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        Compared.notes(answer, units).stream().skip(1).forEach(note -> Console.wrap(note, 2, lines));
+        String texts = Compared.cautions(answer).stream()
+                .map(caution -> Wording.shortText(caution, units))
+                .collect(Collectors.joining(" "));
         Console.wrap(Prose.text("caution.heading") + ": " + texts, 2, lines);
         return Console.plain(String.join("\n", lines) + "\n");
     }
 
-    private static String sentence(int index, Comparison.One one) {
+    private static String sentence(int index, Comparison.One one, Units units) {
         NightResult result = one.result();
         return Prose.text(
                         "compare.sentence",
                         Compared.letter(index),
                         one.name(),
-                        Wording.verdict(result),
-                        Wording.atRisk(result))
+                        Wording.verdict(result, units),
+                        Wording.atRisk(result, units))
                 .strip();
     }
 
-    private static void table(Comparison.Answer answer, List<String> lines) {
+    private static void table(Comparison.Answer answer, Units units, List<String> lines) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 1; i <= 3; i++) {
-            rows.add(List.of(Prose.text("compare.table.head." + i).split("\\|", -1)));
+            rows.add(List.of(Prose.text(
+                            "compare.table.head." + i,
+                            units.unit(Measure.HEAT),
+                            units.unit(Measure.TEMPERATURE),
+                            units.unit(Measure.PIECE),
+                            units.unit(Measure.LOAD))
+                    .split("\\|", -1)));
         }
         for (int i = 0; i < answer.all().size(); i++) {
-            rows.add(cells(i, answer.all().get(i)));
+            rows.add(cells(i, answer.all().get(i), units));
         }
         lines.addAll(set(rows, Set.of(0, 1)));
     }
 
     /** In the order of the head; further figures of a row go at its end. */
-    private static List<String> cells(int index, Comparison.One one) {
+    private static List<String> cells(int index, Comparison.One one, Units units) {
         NightResult result = one.result();
         boolean ran = Wording.hasRun(result);
         return List.of(
                 name(index, one),
                 Compared.verdict(result),
                 Figures.decimals(result.demand(), 2),
-                Figures.kilojoules(result.shortfallHeat()),
-                Figures.deficit(result.coreHeatDeficitDawn()),
-                Figures.deficit(result.coreHeatDeficitWorst()),
+                units.number(Measure.HEAT, result.shortfallHeat()),
+                units.deficitNumber(result.coreHeatDeficitDawn()),
+                units.deficitNumber(result.coreHeatDeficitWorst()),
                 ran && result.coreHeatDeficitWorst() >= Figures.DEAD_BAND
                         ? Wording.clock(result, result.worstTime())
                         : "-",
-                Figures.decimals(Summary.hand(result), 1),
-                Figures.decimals(Summary.foot(result), 1),
-                Figures.whole(1e3 * Summary.water(result)),
-                Figures.decimals(result.kitMass(), 2),
+                units.number(Measure.TEMPERATURE, Summary.hand(result)),
+                units.number(Measure.TEMPERATURE, Summary.foot(result)),
+                units.number(Measure.PIECE, Summary.water(result)),
+                units.number(Measure.LOAD, result.kitMass()),
                 packed(result));
     }
 
@@ -92,10 +102,47 @@ public final class ComparePage {
         return name.length() <= NAME ? name : name.substring(0, NAME - 3) + "...";
     }
 
-    private static void pressures(Comparison.Answer answer, List<String> lines) {
+    /** The draws of each, and of its difference to the first. */
+    private static void bands(Comparison.Answer answer, Units units, List<String> lines) {
+        ComparedBand band = answer.band();
+        if (band == null) {
+            return;
+        }
+        lines.add("");
+        String draws = String.valueOf(band.draws());
+        Console.wrap(Prose.text("compare.band", draws, String.valueOf(band.seed()), Compared.letter(0)), 2, lines);
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 1; i <= 2; i++) {
+            String head = Prose.text("compare.band.head." + i, units.unit(Measure.HEAT), Compared.letter(0));
+            rows.add(List.of(head.split("\\|", -1)));
+        }
+        for (int i = 0; i < answer.all().size(); i++) {
+            rows.add(bandCells(i, answer.all().get(i), band.all().get(i), units));
+        }
+        lines.addAll(set(rows, Set.of(0, 6)));
+    }
+
+    private static List<String> bandCells(int index, Comparison.One one, ComparedBand.Entry entry, Units units) {
+        double heat = units.value(Measure.HEAT, 1);
+        int decimals = units.decimals(Measure.HEAT);
+        Spread demand = entry.demand().own();
+        Spread bill = entry.shortfallHeat().own();
+        boolean first = index == 0 || Double.isNaN(entry.shortfallHeat().more().low());
+        return List.of(
+                name(index, one),
+                Double.isNaN(bill.low()) ? Figures.NONE : String.valueOf(entry.holding()),
+                Figures.range(demand.low(), demand.high(), 2),
+                Figures.range(heat * bill.low(), heat * bill.high(), decimals),
+                first ? Figures.NONE : Compared.ends(entry.demand().more(), 1, 2),
+                first ? Figures.NONE : Compared.ends(entry.shortfallHeat().more(), heat, decimals),
+                first ? "" : Prose.text("compare.told." + Compared.told(entry).name()));
+    }
+
+    private static void pressures(Comparison.Answer answer, Units units, List<String> lines) {
         lines.add("");
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(Prose.text("compare.stress.head").split("\\|", -1)));
+        rows.add(List.of(
+                Prose.text("compare.stress.head", units.unit(Measure.HEAT)).split("\\|", -1)));
         for (int i = 0; i < answer.all().size(); i++) {
             Comparison.One one = answer.all().get(i);
             Pressure pressure = one.pressure();
@@ -104,9 +151,9 @@ public final class ComparePage {
             }
             List<String> cells = new ArrayList<>();
             cells.add(name(i, one));
-            cells.add(Figures.kilojoules(pressure.bill()));
+            cells.add(units.number(Measure.HEAT, pressure.bill()));
             for (Stress stress : Stress.values()) {
-                cells.add(Figures.kilojoules(pressure.saved().getOrDefault(stress, Double.NaN)));
+                cells.add(units.number(Measure.HEAT, pressure.saved().getOrDefault(stress, Double.NaN)));
             }
             cells.add(Compared.limiting(pressure));
             rows.add(cells);

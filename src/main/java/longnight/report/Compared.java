@@ -10,8 +10,10 @@ import java.util.stream.Stream;
 import longnight.night.Caution;
 import longnight.night.NightResult;
 import longnight.night.Verdict;
+import longnight.study.ComparedBand;
 import longnight.study.Comparison;
 import longnight.study.Pressure;
+import longnight.study.Spread;
 import longnight.study.Stress;
 
 /** The sentences of a comparison, shared by its page, picture and files. */
@@ -114,13 +116,68 @@ final class Compared {
     }
 
     /** What a reader of the figures has to know of how they were made. */
-    static List<String> notes(Comparison.Answer answer) {
-        List<String> notes = new ArrayList<>(List.of(about(answer), Prose.text("compare.precision")));
+    static List<String> notes(Comparison.Answer answer, Units units) {
+        String precision = answer.band() == null ? "compare.precision" : "compare.precision.band";
+        List<String> notes = new ArrayList<>(List.of(about(answer), Prose.text(precision, units.deadBand())));
         if (answer.varied() == Comparison.Varied.NIGHTS) {
             notes.add(Prose.text("compare.ranked"));
-            notes.add(Prose.text("compare.stress.how", Figures.whole(Stress.WARMER)));
+            notes.add(
+                    Prose.text("compare.stress.how", units.line(Measure.DIFFERENCE, Stress.WARMER), units.deadBand()));
+        }
+        ComparedBand band = answer.band();
+        if (band != null) {
+            notes.add(Prose.text("compare.band.how", String.valueOf(band.draws()), String.valueOf(band.seed())));
         }
         return notes;
+    }
+
+    /** What the draws tell of each against the first, a sentence each; empty without a band. */
+    static List<String> differences(Comparison.Answer answer, Units units) {
+        ComparedBand band = answer.band();
+        List<String> told = new ArrayList<>();
+        for (int i = 1; band != null && i < answer.all().size(); i++) {
+            ComparedBand.Entry entry = band.all().get(i);
+            Spread more = entry.shortfallHeat().more();
+            if (!Double.isNaN(more.nominal())) {
+                told.add(Prose.text(
+                        "compare.band.difference." + told(entry).name(),
+                        letter(i),
+                        letter(0),
+                        ends(entry.demand().more(), 1, 2),
+                        ends(more, units.value(Measure.HEAT, 1), units.decimals(Measure.HEAT)),
+                        units.unit(Measure.HEAT)));
+            }
+        }
+        return told;
+    }
+
+    /** Which figures tell one apart from the first, under nine draws in ten on the same side. */
+    enum Told {
+        BOTH,
+        DEMAND,
+        SHORTFALL,
+        NEITHER
+    }
+
+    /** Whether a difference holds under so many draws that it is not chance of the model's constants. */
+    static Told told(ComparedBand.Entry entry) {
+        boolean demand = isTold(entry.demand().more());
+        boolean shortfall = isTold(entry.shortfallHeat().more());
+        return demand ? shortfall ? Told.BOTH : Told.DEMAND : shortfall ? Told.SHORTFALL : Told.NEITHER;
+    }
+
+    private static boolean isTold(Spread more) {
+        return !Double.isNaN(more.low()) && !more.holdsZero();
+    }
+
+    /** "-1082 to -406", with signs; ends that a stopped run made infinite are signs alone. */
+    static String ends(Spread more, double scale, int decimals) {
+        return Double.isNaN(more.low())
+                ? Figures.NONE
+                : Prose.text(
+                        "compare.band.ends",
+                        WorthWording.signed(scale * more.low(), decimals),
+                        WorthWording.signed(scale * more.high(), decimals));
     }
 
     /** Every caution of any of them, once. */

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import longnight.night.Caution;
+import longnight.study.Spread;
 
 /** How all JSON of ours is written: keys in order, ASCII only, null for what is not a number, a line feed at the end. */
 final class JsonText {
@@ -42,6 +43,16 @@ final class JsonText {
         } else {
             json.writeNullField(key);
         }
+    }
+
+    /** Null where so many draws left the model's range that there is no such quantile. */
+    static void spread(JsonGenerator json, String key, Spread spread) throws IOException {
+        json.writeObjectFieldStart(key);
+        number(json, "nominal", spread.nominal());
+        number(json, "p10", spread.low());
+        number(json, "p50", spread.middle());
+        number(json, "p90", spread.high());
+        json.writeEndObject();
     }
 
     static void cautions(JsonGenerator json, String own, List<Caution> cautions) throws IOException {

@@ -67,7 +67,7 @@ public final class LessonPage {
         Stream<String> cautions = Compared.cautions(taught.all()).stream()
                 .flatMap(caution -> Wording.fullText(caution).lines());
         return new Bundle(NAMES)
-                .picture(CHART, () -> CompareChart.picture(taught.all()))
+                .picture(CHART, () -> CompareChart.picture(taught.all(), Units.METRIC))
                 .notes(TEXT, page(told(taught), cautions));
     }
 

@@ -48,21 +48,22 @@ final class Notes {
     }
 
     /** The notes to a comparison: how it was made, each verdict with its guesses. */
-    static String text(Comparison.Answer answer) {
+    static String text(Comparison.Answer answer, Units units) {
         StringBuilder text = new StringBuilder();
         text.append(Compared.headline(answer)).append('\n');
-        for (String note : Compared.notes(answer)) {
+        for (String note : Compared.notes(answer, units)) {
             text.append(note).append('\n');
         }
+        Compared.differences(answer, units).forEach(each -> text.append(each).append('\n'));
         text.append('\n');
-        cautions(text, Compared.cautions(answer));
+        cautions(text, Compared.cautions(answer), units);
         for (Comparison.One one : answer.all()) {
             NightResult result = one.result();
             text.append(one.name()).append('\n');
             text.append(Wording.who(result)).append('\n');
-            text.append(Wording.verdict(result)).append(' ').append(Wording.atRisk(result));
+            text.append(Wording.verdict(result, units)).append(' ').append(Wording.atRisk(result, units));
             text.append("\n\n");
-            guessed(text, result.guessed());
+            guessed(text, result.guessed(), units);
             text.append('\n');
         }
         return Wording.clean(text.toString());

@@ -163,12 +163,12 @@ public final class Outputs {
     }
 
     /** What belongs into a comparison's folder. */
-    public static Bundle of(Comparison.Answer answer) {
+    public static Bundle of(Comparison.Answer answer, Units units) {
         return new Bundle(COMPARE)
-                .picture(CompareChart.FILE, () -> CompareChart.picture(answer))
-                .file(CompareCsv.FILE, CompareCsv.text(answer))
+                .picture(CompareChart.FILE, () -> CompareChart.picture(answer, units))
+                .file(CompareCsv.FILE, CompareCsv.text(answer, units))
                 .file(CompareJson.FILE, CompareJson.text(answer))
-                .notes(Notes.FILE, Notes.text(answer));
+                .notes(Notes.FILE, Notes.text(answer, units));
     }
 
     /** What belongs into the folder of a lightest kit. */

@@ -2,6 +2,7 @@ package longnight.report;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.Paint;
 import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
@@ -10,7 +11,9 @@ import java.text.NumberFormat;
 import java.text.ParsePosition;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -72,8 +75,14 @@ final class Plots {
      * @param name  beside it on the left, no wider than {@link #NAME_SPACE}
      * @param value its length
      * @param label at its end
+     * @param low   one end of a line along it that tells how well its length is known; NaN for none
+     * @param high  the other end of that line
      */
-    record Bar(String name, double value, String label) {}
+    record Bar(String name, double value, String label, double low, double high) {
+        Bar(String name, double value, String label) {
+            this(name, value, label, Double.NaN, Double.NaN);
+        }
+    }
 
     /** Lays one payer on the stack: its payments above zero upward, what it was given downward. */
     static void area(
@@ -197,17 +206,91 @@ final class Plots {
         sheet.text(heading, Fonts.bold(Sheet.HEADING));
         double room = (Sheet.WIDTH - 2.0 * Sheet.MARGIN) * (1 - LABEL_SHARE);
         for (Bar bar : bars) {
+            double end =
+                    place(Double.isNaN(bar.high()) ? bar.value() : Math.max(bar.value(), bar.high()), longest, room);
+            boolean fits =
+                    end + 12 + Sheet.width(bar.label(), Fonts.bold(Sheet.SMALL)) <= Sheet.WIDTH - 2.0 * Sheet.MARGIN;
             sheet.space(8);
-            sheet.text(bar.name(), Fonts.plain(Sheet.SMALL));
+            sheet.text(fits ? bar.name() : Prose.text("chart.bar", bar.name(), bar.label()), Fonts.plain(Sheet.SMALL));
             sheet.block(NAMED_BAR, (pen, top) -> {
-                double width = room * bar.value() / Math.max(longest, 1e-9);
                 pen.setPaint(NIGHT);
-                pen.fill(new Rectangle2D.Double(Sheet.MARGIN, top + 4, width, NAMED_BAR - 8));
-                pen.setPaint(Sheet.INK);
-                pen.setFont(Fonts.bold(Sheet.SMALL));
-                pen.drawString(bar.label(), (float) (Sheet.MARGIN + width + 12), (float) (top + 0.74 * NAMED_BAR));
+                pen.fill(new Rectangle2D.Double(
+                        Sheet.MARGIN, top + 4, place(bar.value(), longest, room), NAMED_BAR - 8));
+                if (!Double.isNaN(bar.low())) {
+                    known(pen, bar, longest, room, top + NAMED_BAR / 2);
+                }
+                if (fits) {
+                    pen.setPaint(Sheet.INK);
+                    pen.setFont(Fonts.bold(Sheet.SMALL));
+                    pen.drawString(bar.label(), (float) (Sheet.MARGIN + end + 12), (float) (top + 0.74 * NAMED_BAR));
+                }
             });
         }
+    }
+
+    /** The line along a bar that tells how well its length is known. */
+    private static void known(Graphics2D pen, Bar bar, double longest, double room, double middle) {
+        double from = place(bar.low(), longest, room);
+        double to = place(bar.high(), longest, room);
+        Rectangle2D line = new Rectangle2D.Double(Sheet.MARGIN + from, middle - 5, Math.max(3, to - from), 10);
+        pen.setPaint(EMBER);
+        pen.fill(line);
+        pen.setPaint(Sheet.INK);
+        pen.setStroke(THIN);
+        pen.draw(line);
+    }
+
+    private static double place(double value, double longest, double room) {
+        return place(value, 0, Math.max(longest, 1e-9), room);
+    }
+
+    /**
+     * Where a figure lies.
+     *
+     * @param text  above it: what it is, and its figures
+     * @param low   one end; minus infinity where there is none
+     * @param usual what the usual model gives; NaN for none
+     * @param high  the other end; infinite where there is none
+     */
+    record Interval(String text, double low, double usual, double high) {}
+
+    /** Intervals below each other with their names above them, figures first and differences below, all of them on one scale with a line at zero. */
+    static void intervals(Sheet sheet, List<Interval> figures, List<Interval> differences) {
+        double[] ends = Stream.concat(figures.stream(), differences.stream())
+                .flatMapToDouble(each -> DoubleStream.of(each.low(), each.usual(), each.high(), 0))
+                .filter(Double::isFinite)
+                .toArray();
+        double low = Arrays.stream(ends).min().orElse(0);
+        double high = Math.max(Arrays.stream(ends).max().orElse(1), low + 1e-9);
+        figures.forEach(each -> interval(sheet, each, low, high, SPREAD));
+        sheet.space(10);
+        differences.forEach(each -> interval(sheet, each, low, high, EMBER));
+        sheet.space(10);
+    }
+
+    private static void interval(Sheet sheet, Interval interval, double low, double high, Color fill) {
+        sheet.space(6);
+        sheet.text(interval.text(), Fonts.plain(Sheet.SMALL));
+        double width = Sheet.WIDTH - 2.0 * Sheet.MARGIN;
+        sheet.block(NAMED_BAR, (pen, top) -> {
+            double from = place(interval.low(), low, high, width);
+            double to = place(interval.high(), low, high, width);
+            pen.setPaint(STRETCHED);
+            pen.fill(new Rectangle2D.Double(Sheet.MARGIN, top + 4, width, NAMED_BAR - 8));
+            pen.setPaint(fill);
+            pen.fill(new Rectangle2D.Double(Sheet.MARGIN + from, top + 4, Math.max(2, to - from), NAMED_BAR - 8));
+            pen.setPaint(Sheet.INK);
+            double zero = Sheet.MARGIN + place(0, low, high, width);
+            pen.fill(new Rectangle2D.Double(zero - 1, top, 2, NAMED_BAR));
+            if (Double.isFinite(interval.usual())) {
+                double usual = Sheet.MARGIN + place(interval.usual(), low, high, width);
+                pen.fill(new Rectangle2D.Double(usual - 3, top + 2, 6, NAMED_BAR - 4));
+            }
+        });
+    }
+
+    private static double place(double value, double low, double high, double width) {
+        return width * (Math.min(high, Math.max(low, value)) - low) / (high - low);
     }
 
     /** At the end of each bar. */
@@ -294,7 +377,7 @@ final class Plots {
     }
 
     /** Whole numbers without a locale. */
-    static final class WholeFormat extends NumberFormat {
+    static class WholeFormat extends NumberFormat {
         static final long serialVersionUID = 1L;
 
         @Override

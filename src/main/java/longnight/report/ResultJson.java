@@ -210,14 +210,8 @@ public final class ResultJson {
         json.writeEndObject();
     }
 
-    /** Null where so many draws left the model's range that there is no such quantile. */
     private void spread(String key, Spread spread) throws IOException {
-        json.writeObjectFieldStart(key);
-        number("nominal", spread.nominal());
-        number("p10", spread.low());
-        number("p50", spread.middle());
-        number("p90", spread.high());
-        json.writeEndObject();
+        JsonText.spread(json, key, spread);
     }
 
     private void hours() throws IOException {

@@ -14,6 +14,7 @@ import longnight.clothing.GarmentSpec;
 import longnight.clothing.Outfit;
 import longnight.night.NightResult;
 import longnight.night.Phase;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A night in one row. The same columns in the same order wherever many nights stand below each other; a column may be added at
@@ -34,6 +35,7 @@ final class Summary {
      * @param header in a table, with the unit in square brackets
      * @param key    in JSON, ending with the unit in SI
      * @param scale  from SI to the unit of the table
+     * @param measure what is measured, where the unit is another in the other system; null otherwise
      * @param word   for words; empty otherwise
      * @param value  for numbers and moments; NaN otherwise
      */
@@ -42,8 +44,21 @@ final class Summary {
             String key,
             Kind kind,
             double scale,
+            @Nullable Measure measure,
             Function<NightResult, String> word,
             ToDoubleFunction<NightResult> value) {
+
+        /** The header in a table for readers of one unit system. */
+        String header(Units units) {
+            return measure == null
+                    ? header
+                    : header.substring(0, header.lastIndexOf(" [")) + HourCsv.unit(units, measure);
+        }
+
+        /** The cell in such a table. */
+        String cell(NightResult result, Units units) {
+            return measure == null ? cell(result) : Figures.exact(units.value(measure, value.applyAsDouble(result)));
+        }
 
         /** The cell in a table, empty where there is no value. */
         String cell(NightResult result) {
@@ -69,33 +84,45 @@ final class Summary {
                     "from_s",
                     result -> result.verdict().from()),
             moment("reckoning stopped at [HH:MM]", "stopped_s", NightResult::stopped),
-            number("demand [1]", "demand", 1, NightResult::demand),
-            number("shortfall heat [kJ]", "shortfallHeat_J", 1e-3, NightResult::shortfallHeat),
+            number("demand [1]", "demand", 1, null, NightResult::demand),
+            number("shortfall heat [kJ]", "shortfallHeat_J", 1e-3, Measure.HEAT, NightResult::shortfallHeat),
             number(
                     "core-heat deficit at the end, signed [kJ]",
                     "coreHeatDeficitEnd_J",
                     1e-3,
+                    Measure.HEAT,
                     NightResult::coreHeatDeficitDawn),
-            number("worst core-heat deficit [kJ]", "coreHeatDeficitWorst_J", 1e-3, NightResult::coreHeatDeficitWorst),
+            number(
+                    "worst core-heat deficit [kJ]",
+                    "coreHeatDeficitWorst_J",
+                    1e-3,
+                    Measure.HEAT,
+                    NightResult::coreHeatDeficitWorst),
             moment("worst at [HH:MM]", "worst_s", NightResult::worstTime),
             number(
                     "lowest core [degC]",
                     "lowestCore_degC",
                     1,
+                    Measure.TEMPERATURE,
                     result -> lowest(result.trace().core())),
-            number("lowest hand [degC]", "lowestHand_degC", 1, Summary::hand),
-            number("lowest foot [degC]", "lowestFoot_degC", 1, Summary::foot),
+            number("lowest hand [degC]", "lowestHand_degC", 1, Measure.TEMPERATURE, Summary::hand),
+            number("lowest foot [degC]", "lowestFoot_degC", 1, Measure.TEMPERATURE, Summary::foot),
             word(
                     "at risk",
                     "atRisk",
                     result -> result.verdict().atRisk().stream()
                             .map(risk -> word(risk.part()))
                             .collect(Collectors.joining(" "))),
-            number("liquid and ice in what is worn at the end [kg]", "liquidAndIceEnd_kg", 1, Summary::water),
-            number("kit mass [kg]", "kitMass_kg", 1, NightResult::kitMass),
-            number("packed volume of pieces that tell it [L]", "packedVolume_m3", 1e3, Summary::packed),
+            number(
+                    "liquid and ice in what is worn at the end [kg]",
+                    "liquidAndIceEnd_kg",
+                    1,
+                    Measure.LOAD,
+                    Summary::water),
+            number("kit mass [kg]", "kitMass_kg", 1, Measure.LOAD, NightResult::kitMass),
+            number("packed volume of pieces that tell it [L]", "packedVolume_m3", 1e3, null, Summary::packed),
             count("pieces that tell no packed volume [1]", "piecesWithoutPackedVolume", Summary::untold),
-            number("kit resistance [m2K/W]", "kitResistance_m2K_W", 1, NightResult::kitResistance),
+            number("kit resistance [m2K/W]", "kitResistance_m2K_W", 1, null, NightResult::kitResistance),
             count("guesses [1]", "guesses", result -> result.guessed().size()),
             word(
                     "cautions",
@@ -109,19 +136,20 @@ final class Summary {
     private Summary() {}
 
     private static Column word(String header, String key, Function<NightResult, String> word) {
-        return new Column(header, key, Kind.WORD, 1, word, result -> Double.NaN);
+        return new Column(header, key, Kind.WORD, 1, null, word, result -> Double.NaN);
     }
 
-    private static Column number(String header, String key, double scale, ToDoubleFunction<NightResult> value) {
-        return new Column(header, key, Kind.NUMBER, scale, result -> "", value);
+    private static Column number(
+            String header, String key, double scale, @Nullable Measure measure, ToDoubleFunction<NightResult> value) {
+        return new Column(header, key, Kind.NUMBER, scale, measure, result -> "", value);
     }
 
     private static Column count(String header, String key, ToDoubleFunction<NightResult> value) {
-        return new Column(header, key, Kind.COUNT, 1, result -> "", value);
+        return new Column(header, key, Kind.COUNT, 1, null, result -> "", value);
     }
 
     private static Column moment(String header, String key, ToDoubleFunction<NightResult> value) {
-        return new Column(header, key, Kind.MOMENT, 1, result -> "", value);
+        return new Column(header, key, Kind.MOMENT, 1, null, result -> "", value);
     }
 
     /** A constant as data files spell it: HOLDS_EASILY is holds-easily. */

@@ -91,11 +91,7 @@ final class Wording {
                 .collect(Collectors.joining(" "));
     }
 
-    static String atRisk(NightResult result, AtRisk risk) {
-        return atRisk(result, risk, Units.METRIC);
-    }
-
-    private static String atRisk(NightResult result, AtRisk risk, Units units) {
+    static String atRisk(NightResult result, AtRisk risk, Units units) {
         boolean minutes = risk.part() == Verdict.Part.FACE && Double.isFinite(risk.warningMinutes());
         return Prose.text(
                 "risk." + risk.part().name() + (minutes ? ".minutes" : ""),

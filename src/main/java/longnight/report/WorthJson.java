@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import longnight.night.NightResult;
 import longnight.study.Assumption;
+import longnight.study.Draws;
 import longnight.study.Effect;
 import longnight.study.Pair;
+import longnight.study.Spread;
 import longnight.study.Worth;
 
 /** An answer about what changes are worth as JSON, format {@value #FORMAT}; conventions as in {@link ResultJson}. */
@@ -32,7 +34,7 @@ public final class WorthJson {
         NightResult planned = worth.asPlanned();
         json.writeStartObject();
         json.writeStringField("format", FORMAT);
-        json.writeStringField("sentence", WorthWording.answer(worth));
+        json.writeStringField("sentence", WorthWording.answer(worth, Units.METRIC));
         json.writeObjectFieldStart("scenario");
         json.writeStringField("title", planned.scenario().title());
         json.writeStringField("night", planned.scenario().nightName());
@@ -48,6 +50,16 @@ public final class WorthJson {
         effects();
         pairs();
         assumptions();
+        Draws draws = worth.draws();
+        if (draws == null) {
+            json.writeNullField("draws");
+        } else {
+            json.writeObjectFieldStart("draws");
+            json.writeNumberField("seed", draws.seed());
+            json.writeNumberField("draws", draws.size());
+            json.writeNumberField("largestEffectsDrawn", Worth.DRAWN);
+            json.writeEndObject();
+        }
         json.writeNumberField("nightsRun", worth.nights());
         JsonText.cautions(json, WorthWording.caution(), worth.cautions());
         json.writeEndObject();
@@ -64,7 +76,7 @@ public final class WorthJson {
                 json.writeString(name);
             }
             json.writeEndArray();
-            json.writeStringField("words", WorthWording.name(effect.change()));
+            json.writeStringField("words", WorthWording.name(effect.change(), Units.METRIC));
             JsonText.number(json, "extraHeatSaved_W", effect.extraHeat());
             JsonText.number(json, "shortfallSaved_J", effect.shortfall());
             JsonText.number(json, "coreHeatDeficitDawnSaved_J", effect.deficit());
@@ -75,6 +87,13 @@ public final class WorthJson {
             JsonText.number(json, "demand", effect.demand());
             json.writeStringField("outcome", JsonText.word(effect.outcome()));
             json.writeBooleanField("stopped", effect.stopped());
+            Spread drawn = effect.drawn();
+            if (drawn == null) {
+                json.writeNullField("drawnShortfallSaved_J");
+            } else {
+                JsonText.spread(json, "drawnShortfallSaved_J", drawn);
+                json.writeBooleanField("toldFromNothing", !effect.isLost());
+            }
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -84,8 +103,8 @@ public final class WorthJson {
         json.writeArrayFieldStart("pairs");
         for (Pair pair : worth.pairs()) {
             json.writeStartObject();
-            json.writeStringField("one", WorthWording.name(pair.one().change()));
-            json.writeStringField("other", WorthWording.name(pair.other().change()));
+            json.writeStringField("one", WorthWording.name(pair.one().change(), Units.METRIC));
+            json.writeStringField("other", WorthWording.name(pair.other().change(), Units.METRIC));
             JsonText.number(json, "jointlySaved_J", pair.joint());
             JsonText.number(json, "sumSaved_J", pair.sum());
             json.writeBooleanField("depend", pair.depends());
@@ -100,7 +119,7 @@ public final class WorthJson {
             json.writeStartObject();
             json.writeStringField("kind", JsonText.word(assumption.kind()));
             json.writeStringField("name", assumption.name());
-            json.writeStringField("words", WorthWording.name(assumption));
+            json.writeStringField("words", WorthWording.name(assumption, Units.METRIC));
             JsonText.number(json, "shortfallMoreAtLowest_J", assumption.low());
             JsonText.number(json, "shortfallMoreAtHighest_J", assumption.high());
             json.writeEndObject();

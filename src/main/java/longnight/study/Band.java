@@ -53,7 +53,7 @@ public record Band(
     private static final double QUARTER = 900;
 
     /** In nearly warm air what the skin is off by says little about losses: engineering estimate, no source [K]. */
-    private static final double LEAST_WARMTH = 5;
+    static final double LEAST_WARMTH = 5;
 
     /**
      * Runs the draws and sums them up.
@@ -70,8 +70,13 @@ public record Band(
 
     /** Runs the draws in coarse steps, with water where the answer has it. */
     public static Band of(NightResult nominal, Draws draws, int threads) {
+        return of(nominal, quick(nominal), draws, threads);
+    }
+
+    /** Coarse steps, with water where the answer has it. */
+    static NumericalSettings quick(NightResult nominal) {
         NumericalSettings coarse = NumericalSettings.coarse();
-        return of(nominal, nominal.water() == null ? coarse.withoutWater() : coarse, draws, threads);
+        return nominal.water() == null ? coarse.withoutWater() : coarse;
     }
 
     /**
@@ -95,7 +100,7 @@ public record Band(
     }
 
     /** How much warmer the skin is than the air, mean of the rows, at least {@link #LEAST_WARMTH} [K]. */
-    private static double warmth(NightResult nominal) {
+    static double warmth(NightResult nominal) {
         return Math.max(
                 LEAST_WARMTH,
                 nominal.hours().stream()
@@ -141,7 +146,7 @@ public record Band(
     }
 
     /** A run that stopped has a bill beyond telling. */
-    private static double bill(Outline outline) {
+    static double bill(Outline outline) {
         return Double.isNaN(outline.stopped()) ? outline.shortfallHeat() : Double.POSITIVE_INFINITY;
     }
 

@@ -17,6 +17,9 @@ import longnight.night.Scenario;
  */
 public record Change(
         Kind kind, List<String> names, Set<String> slots, double mass, double price, UnaryOperator<Scenario> make) {
+    /** Heat of a meal more [J]. */
+    public static final double MEAL = 2e6;
+
     /** What can be done otherwise. */
     public enum Kind {
         /** A piece stays at home. */

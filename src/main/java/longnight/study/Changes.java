@@ -34,7 +34,6 @@ final class Changes {
     static final double LATE = 20 * 60;
 
     private static final double DRILL_SHARE = 1.0 / 6;
-    private static final double MEAL = 2e6;
     private static final double MEAL_TIME = 1800;
     /** Share of a mixed meal's energy that is carbohydrate; common practice, no source. */
     private static final double CARBOHYDRATE = 0.55;
@@ -371,7 +370,7 @@ final class Changes {
             while (at < more.size() && more.get(at).time() <= MEAL_TIME) {
                 at++;
             }
-            more.add(at, new Intake(MEAL_TIME, MEAL, CARBOHYDRATE * MEAL, 0, 0));
+            more.add(at, new Intake(MEAL_TIME, Change.MEAL, CARBOHYDRATE * Change.MEAL, 0, 0));
             return scenario.withPlan(scenario.plan().withIntakes(more));
         });
     }

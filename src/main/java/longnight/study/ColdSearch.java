@@ -69,6 +69,26 @@ public final class ColdSearch {
         return shifts.at(kelvin);
     }
 
+    /** What a night may ask at most. */
+    Line line() {
+        return line;
+    }
+
+    /** Long steps, for looks and for models of which only the differences count. */
+    NumericalSettings coarse() {
+        return coarse;
+    }
+
+    /** See {@link Shifts#coldest()}. */
+    double coldest() {
+        return shifts.coldest();
+    }
+
+    /** See {@link Shifts#warmest()}. */
+    double warmest() {
+        return shifts.warmest();
+    }
+
     /** The whole answer for one model. */
     public Limit limit(ModelChoice model) {
         Excess quick = new Excess(model, coarse);
@@ -186,7 +206,7 @@ public final class ColdSearch {
     }
 
     /** Widens a bracket around a place until the line is crossed in it, then solves. */
-    private double bracketed(Excess excess, double about) {
+    double bracketed(UnivariateFunction excess, double about) {
         for (double width = AROUND; ; width *= 3) {
             double low = Math.max(shifts.coldest(), about - width);
             double high = Math.min(shifts.warmest(), about + width);

@@ -1,6 +1,7 @@
 package longnight.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,6 +14,7 @@ import longnight.night.NumericalSettings;
 import longnight.night.Scenario;
 import longnight.night.Verdict;
 import longnight.study.Limit.Reach;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How cold a night a kit carries: for the night's own wind and as a curve over steady winds, begun dry and begun damp, for two
@@ -25,6 +27,7 @@ import longnight.study.Limit.Reach;
  * @param asGiven  the night as it was given, begun dry, the first person
  * @param air      of that night
  * @param cautions that apply to any of the nights found, the general one first
+ * @param draws    of the model, for the bands; null when none were asked for
  * @param nights   how many nights were run
  */
 public record Coldest(
@@ -35,12 +38,16 @@ public record Coldest(
         NightResult asGiven,
         Air air,
         List<Caution> cautions,
+        @Nullable Draws draws,
         int nights) {
     /** Steady winds of the curves, at 10 m in the open [m/s]. */
     public static final List<Double> WINDS = List.of(0.0, 1.0, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0);
 
     /** Steady winds of the table [m/s]. */
     public static final List<Double> TABLE_WINDS = List.of(1.0, 5.0, 10.0);
+
+    /** Draws of the model when nothing else is said. */
+    public static final int DRAWS = 100;
 
     private static final int ROWS = 8;
     private static final double ROW_STEP = 5;
@@ -55,8 +62,15 @@ public record Coldest(
      * @param damp    whether begun damp, see {@link ArrivedDamp}
      * @param ownWind in the night's own course of wind
      * @param limits  at {@link #WINDS}
+     * @param drawn   mean air of the coldest night carried in the night's own course of wind, over the draws of the model [degC];
+     *     infinite beyond the ends of the model's air, minus at the cold end; null when nothing was drawn
      */
-    public record Curve(Person person, boolean damp, Limit ownWind, List<Limit> limits) {}
+    public record Curve(
+            Person person,
+            boolean damp,
+            Limit ownWind,
+            List<Limit> limits,
+            @Nullable Spread drawn) {}
 
     /**
      * One night of the table.
@@ -75,10 +89,11 @@ public record Coldest(
      * @param night   the question, within the model's range
      * @param weak    the other person
      * @param line    what a night may ask at most
+     * @param draws   of the model, for a band of every answer in the night's own wind; null for none
      * @param threads how many work at once, 1 and up; the answer does not depend on it
      * @throws UnsupportedOperationException in a chamber, which has no weather
      */
-    public static Coldest of(Scenario night, Person weak, Line line, int threads) {
+    public static Coldest of(Scenario night, Person weak, Line line, @Nullable Draws draws, int threads) {
         NumericalSettings settings = NumericalSettings.standard();
         ModelChoice nominal = ModelChoice.nominal();
         NightResult asGiven =
@@ -97,14 +112,46 @@ public record Coldest(
 
         List<Curve> curves = new ArrayList<>();
         int stride = 1 + WINDS.size();
+        int drawn = 0;
         for (int i = 0; i < begun.size(); i++) {
+            Scenario each = begun.get(i);
             List<Limit> own = limits.subList(i * stride, (i + 1) * stride);
-            curves.add(new Curve(begun.get(i).person(), i % 2 == 1, own.get(0), List.copyOf(own.subList(1, stride))));
+            Drawn band = drawn(new ColdSearch(each, line, settings), own.get(0), draws, threads);
+            drawn += band.nights();
+            curves.add(new Curve(
+                    each.person(), i % 2 == 1, own.get(0), List.copyOf(own.subList(1, stride)), band.spread()));
         }
         List<Cell> table = table(begun.get(0), line, curves.get(0), threads);
-        int runs = 1 + table.size() + limits.stream().mapToInt(Limit::nights).sum();
+        int runs = 1 + table.size() + limits.stream().mapToInt(Limit::nights).sum() + drawn;
         return new Coldest(
-                night, line, List.copyOf(curves), table, asGiven, Air.of(night), cautions(asGiven, limits), runs);
+                night,
+                line,
+                List.copyOf(curves),
+                table,
+                asGiven,
+                Air.of(night),
+                cautions(asGiven, limits),
+                draws,
+                runs);
+    }
+
+    /** What the draws say of one answer, and how many nights were run for it. */
+    private record Drawn(@Nullable Spread spread, int nights) {}
+
+    private static Drawn drawn(ColdSearch search, Limit usual, @Nullable Draws draws, int threads) {
+        if (draws == null) {
+            return new Drawn(null, 0);
+        }
+        ColdDraws.Roots roots = new ColdDraws(search, usual).roots(draws, threads);
+        double mean = Air.of(search.at(0)).mean();
+        double nominal = switch (usual.reach()) {
+            case FOUND -> usual.air().mean();
+            case COLDER_THAN_MODEL -> Double.NEGATIVE_INFINITY;
+            case NOT_EVEN_WARM -> Double.POSITIVE_INFINITY;
+        };
+        double[] means =
+                Arrays.stream(roots.shifts()).map(shift -> mean + shift).toArray();
+        return new Drawn(Spread.of(nominal, means), roots.nights());
     }
 
     /** The same night in a steady wind at 10 m in the open [m/s]. */

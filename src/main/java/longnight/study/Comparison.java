@@ -38,10 +38,17 @@ public final class Comparison {
      *
      * @param varied in what they differ; nights may differ in everything
      * @param all    in the order in which they are told; nights from easy to hard
+     * @param band   under drawn models, in the same order; null when nothing was drawn
      */
-    public record Answer(Varied varied, List<One> all) {
+    public record Answer(
+            Varied varied, List<One> all, @Nullable ComparedBand band) {
         public Answer {
             all = List.copyOf(all);
+        }
+
+        /** Without a band. */
+        public Answer(Varied varied, List<One> all) {
+            this(varied, all, null);
         }
     }
 
@@ -59,9 +66,11 @@ public final class Comparison {
      * Answers a few questions. Nights are ranked, and each is asked what presses on it.
      *
      * @param names   one for each question
+     * @param draws   of the model, the same for all; null for none
      * @param threads how many work at once, 1 and up; the digits do not depend on it
      */
-    public static Answer of(Varied varied, List<String> names, List<Scenario> questions, int threads) {
+    public static Answer of(
+            Varied varied, List<String> names, List<Scenario> questions, @Nullable Draws draws, int threads) {
         NumericalSettings settings = NumericalSettings.standard();
         boolean nights = varied == Varied.NIGHTS;
         List<One> all = Together.ask(
@@ -72,7 +81,9 @@ public final class Comparison {
                     return new One(names.get(i), result, nights ? Pressure.on(result, settings) : null);
                 },
                 threads);
-        return new Answer(varied, nights ? ranked(all) : all);
+        List<One> told = nights ? ranked(all) : all;
+        List<NightResult> results = told.stream().map(One::result).toList();
+        return new Answer(varied, told, draws == null ? null : ComparedBand.of(results, draws, threads));
     }
 
     /**

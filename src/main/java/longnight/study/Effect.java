@@ -1,6 +1,7 @@
 package longnight.study;
 
 import longnight.night.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a change is worth; what makes the night cheaper counts above zero.
@@ -14,6 +15,8 @@ import longnight.night.Verdict;
  * @param demand    the night's demand then [1]
  * @param outcome   the night's outcome then
  * @param stopped   whether the run then stopped early, since the core fell below 32 degC
+ * @param drawn     the shortfall heat saved at dawn under the draws of the model, the same with and without the change [J];
+ *     infinite where one of the two runs stopped early; null where nothing was drawn
  */
 public record Effect(
         Change change,
@@ -23,10 +26,21 @@ public record Effect(
         double kelvin,
         double demand,
         Verdict.Outcome outcome,
-        boolean stopped) {
+        boolean stopped,
+        @Nullable Spread drawn) {
 
     /** Less than this is rounding [kg]. */
     private static final double LEAST_MASS = 1e-6;
+
+    /** Whether it was drawn and cannot be told from no change at all: zero lies in the middle 80 % of the draws. */
+    public boolean isLost() {
+        return drawn != null && drawn.holdsZero();
+    }
+
+    /** The same with what the draws say. */
+    Effect with(Spread spread) {
+        return new Effect(change, extraHeat, shortfall, deficit, kelvin, demand, outcome, stopped, spread);
+    }
 
     /** Shortfall heat per mass carried [J/kg]; NaN where no mass changes. */
     public double perMass() {

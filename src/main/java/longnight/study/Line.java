@@ -1,6 +1,7 @@
 package longnight.study;
 
 import longnight.night.NightResult;
+import longnight.night.Outline;
 
 /**
  * What a night may ask at most. Choices of those who plan; none of them is a limit of safety.
@@ -49,8 +50,25 @@ public record Line(Measure measure, double limit) {
 
     /** How far the night lies over the line, as a share of it [1]; below 0 where it keeps to it. */
     double excess(NightResult night) {
-        double asked = asked(night);
+        return excess(asked(night), night.stopped());
+    }
+
+    /**
+     * The same of a night in short.
+     *
+     * @param bodyArea of the person [m2]
+     */
+    double excess(Outline night, double bodyArea) {
+        double asked = switch (measure) {
+            case DEMAND -> night.demand();
+            case SHORTFALL_HEAT -> night.shortfallHeat() / bodyArea;
+            case CORE_HEAT_DEFICIT -> night.deficitDawn();
+        };
+        return excess(asked, night.stopped());
+    }
+
+    private double excess(double asked, double stopped) {
         double excess = (Double.isNaN(asked) ? UNBEARABLE : asked) / limit - 1;
-        return Double.isNaN(night.stopped()) ? excess : Math.max(JUST_OVER, excess);
+        return Double.isNaN(stopped) ? excess : Math.max(JUST_OVER, excess);
     }
 }

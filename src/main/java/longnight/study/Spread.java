@@ -17,6 +17,11 @@ public record Spread(double nominal, double low, double middle, double high) {
         return nominal >= low && nominal <= high;
     }
 
+    /** Whether it cannot be told on which side of nothing the quantity lies. */
+    public boolean holdsZero() {
+        return low <= 0 && high >= 0;
+    }
+
     /** Of values of which some may be infinite; NaN counts as plus infinity, since a run that has no value stopped early. */
     static Spread of(double nominal, double[] values) {
         double[] sorted = Arrays.stream(values)
@@ -29,7 +34,7 @@ public record Spread(double nominal, double low, double middle, double high) {
     /**
      * Hyndman and Fan (1996), type 7.
      *
-     * @param sorted rising, may end in infinities
+     * @param sorted rising, may begin and end in infinities
      * @param share  0 to 1
      */
     static double quantile(double[] sorted, double share) {
@@ -41,6 +46,6 @@ public record Spread(double nominal, double low, double middle, double high) {
         }
         double a = sorted[below];
         double b = sorted[below + 1];
-        return Double.isInfinite(b) ? b : a + f * (b - a);
+        return Double.isInfinite(a) ? a : Double.isInfinite(b) ? b : a + f * (b - a);
     }
 }

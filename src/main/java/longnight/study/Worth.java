@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import longnight.clothing.Garment;
 import longnight.clothing.Pad;
 import longnight.night.Caution;
@@ -12,7 +13,9 @@ import longnight.night.ModelChoice;
 import longnight.night.NightEngine;
 import longnight.night.NightResult;
 import longnight.night.NumericalSettings;
+import longnight.night.Outline;
 import longnight.night.Scenario;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What each change is worth in one night, and which assumption moves that night most.
@@ -23,6 +26,7 @@ import longnight.night.Scenario;
  * @param effects     one change at a time, the largest first
  * @param pairs       the largest changes two at a time
  * @param assumptions what moves the night, the most first
+ * @param draws       of the model, for the bands of the first {@link #DRAWN} effects; null when none were asked for
  * @param cautions    that apply to the night as planned or as changed, the general one first
  * @param nights      how many nights were run
  */
@@ -33,15 +37,25 @@ public record Worth(
         List<Effect> effects,
         List<Pair> pairs,
         List<Assumption> assumptions,
+        @Nullable Draws draws,
         List<Caution> cautions,
         int nights) {
     /** Below this the order of effects means nothing [J]. */
     public static final double FLOOR = 15e3;
 
+    /** Draws of the model when nothing else is said. */
+    public static final int DRAWS = 50;
+
+    /** So many of the largest changes are run under the draws. */
+    public static final int DRAWN = 24;
+
     /** So many of the largest changes are tried two at a time. */
     private static final int PAIRED = 6;
 
     private static final ModelChoice NOMINAL = ModelChoice.nominal();
+
+    /** An effect and the night it was read from. */
+    private record Tried(Effect effect, NightResult result) {}
 
     /** What one change gave. */
     private record Run(NightResult result, double shift) {}
@@ -54,10 +68,17 @@ public record Worth(
      * @param pads     of the wardrobe
      * @param line     by which colder nights are told
      * @param settings for every night but those of the search and the assumptions, which take longer steps
+     * @param draws    of the model, for the bands of the largest effects; null for none
      * @param threads  how many work at once, 1 and up; the answer does not depend on it
      */
     public static Worth of(
-            Scenario night, List<Garment> pieces, List<Pad> pads, Line line, NumericalSettings settings, int threads) {
+            Scenario night,
+            List<Garment> pieces,
+            List<Pad> pads,
+            Line line,
+            NumericalSettings settings,
+            @Nullable Draws draws,
+            int threads) {
         List<Change> changes = Changes.of(night, pieces, pads);
         ColdSearch search = new ColdSearch(night, line, settings);
         NightResult base = run(night, settings);
@@ -71,11 +92,16 @@ public record Worth(
                     return new Run(run(other, settings), new ColdSearch(other, line, settings).near(NOMINAL, about));
                 },
                 threads);
-        List<Effect> effects = new ArrayList<>();
+        List<Tried> tried = new ArrayList<>();
         for (int i = 0; i < changes.size(); i++) {
-            effects.add(effect(changes.get(i), base, runs.get(i), shift));
+            tried.add(new Tried(
+                    effect(changes.get(i), base, runs.get(i), shift),
+                    runs.get(i).result()));
         }
-        effects.sort(Comparator.comparingDouble(Worth::size).reversed());
+        tried.sort(
+                Comparator.comparingDouble((Tried each) -> size(each.effect())).reversed());
+        List<Effect> effects =
+                draws == null ? tried.stream().map(Tried::effect).toList() : drawn(base, tried, draws, threads);
         List<Pair> pairs = pairs(night, base, effects, settings, threads);
         List<Assumption> assumptions = Assumptions.of(night, NumericalSettings.coarse(), threads);
         Set<Caution> cautions = new LinkedHashSet<>(base.cautions());
@@ -84,11 +110,17 @@ public record Worth(
                 base,
                 line,
                 shift,
-                List.copyOf(effects),
+                effects,
                 pairs,
                 assumptions,
+                draws,
                 List.copyOf(cautions),
-                1 + limit.nights() + changes.size() + pairs.size() + Assumptions.nights(assumptions));
+                drawnNights(tried.size(), draws)
+                        + 1
+                        + limit.nights()
+                        + changes.size()
+                        + pairs.size()
+                        + Assumptions.nights(assumptions));
     }
 
     private static NightResult run(Scenario night, NumericalSettings settings) {
@@ -107,7 +139,33 @@ public record Worth(
                 shift - run.shift(),
                 other.demand(),
                 other.verdict().outcome(),
-                !Double.isNaN(other.stopped()));
+                !Double.isNaN(other.stopped()),
+                null);
+    }
+
+    /** The effects in their order, the first of them with what the same draws say with and without the change. */
+    private static List<Effect> drawn(NightResult base, List<Tried> tried, Draws draws, int threads) {
+        double[] ends = {0, base.scenario().plan().duration()};
+        List<Outline> planned = Band.outlines(base, Band.quick(base), draws, threads, ends);
+        List<Effect> effects = new ArrayList<>();
+        for (Tried each : tried) {
+            if (effects.size() < DRAWN) {
+                NightResult other = each.result();
+                List<Outline> changed = Band.outlines(other, Band.quick(other), draws, threads, ends);
+                double[] saved = IntStream.range(0, draws.size())
+                        .mapToDouble(i -> ComparedBand.more(planned.get(i), changed.get(i), Outline::shortfallHeat))
+                        .toArray();
+                effects.add(each.effect().with(Spread.of(each.effect().shortfall(), saved)));
+            } else {
+                effects.add(each.effect());
+            }
+        }
+        return List.copyOf(effects);
+    }
+
+    /** The draws of the night as planned and of each change drawn, and the usual model in their steps. */
+    private static int drawnNights(int changes, @Nullable Draws draws) {
+        return draws == null ? 0 : (1 + Math.min(DRAWN, changes)) * (1 + draws.size());
     }
 
     /** Mean heat made above rest [W]. */

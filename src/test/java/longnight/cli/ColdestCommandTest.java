@@ -36,10 +36,21 @@ class ColdestCommandTest {
     void a_kit_is_asked_how_cold_and_every_output_carries_the_cautions() throws Exception {
         Path there = folder.resolve("out");
         Path json = folder.resolve("copy.json");
-        assertThat(run("coldest", FOREST, "--out", there.toString(), "--json", json.toString()))
+        assertThat(run(
+                        "coldest",
+                        FOREST,
+                        "--draws",
+                        "20",
+                        "--seed",
+                        "7",
+                        "--out",
+                        there.toString(),
+                        "--json",
+                        json.toString()))
                 .isZero();
         assertThat(err.toString()).isEmpty();
         String page = out.toString();
+        assertThat(flat(page)).contains("Of 20 draws of the model (seed 7) the middle 80 % lie between", "(seed 7)");
         assertThat(page).contains("On paper this kit carries", "Begun damp", "begun dry", "nights were run");
         assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(114));
         for (String name : ColdestFiles.NAMES) {
@@ -47,7 +58,7 @@ class ColdestCommandTest {
             if (!name.endsWith(".png")) {
                 assertThat(flat(Files.readString(there.resolve(name))))
                         .as(name)
-                        .contains("not one to go out in")
+                        .contains("not one to go out in", "Of 20 draws of the model (seed 7)")
                         .containsAnyOf("A planning aid, not permission to try", "is a permission to go and try one");
             }
         }
@@ -58,14 +69,64 @@ class ColdestCommandTest {
         assertThat(answer.at("/curves")).hasSize(4);
         assertThat(answer.at("/table")).hasSize(24);
         double mean = answer.at("/curves/0/limits/0/meanAir_degC").asDouble();
+        assertThat(answer.at("/draws/seed").asLong()).isEqualTo(7);
+        assertThat(answer.at("/draws/draws").asInt()).isEqualTo(20);
+        JsonNode drawn = answer.at("/curves/0/drawnMeanAir_degC");
+        assertThat(drawn.at("/nominal").asDouble()).isEqualTo(mean);
+        assertThat(drawn.at("/p10").asDouble()).isLessThan(mean - 1);
+        assertThat(drawn.at("/p90").asDouble()).isGreaterThan(mean + 1);
+        assertThat(answer.at("/curves/0/drawnReach/p90").asText()).isEqualTo("found");
         List<String> csv = Files.readAllLines(there.resolve("coldest.csv"));
         assertThat(Double.parseDouble(csv.get(1).split(",")[4]))
                 .isEqualTo(mean, org.assertj.core.api.Assertions.within(1e-4));
+        assertThat(Double.parseDouble(csv.get(1).split(",")[10]))
+                .isEqualTo(drawn.at("/p90").asDouble(), org.assertj.core.api.Assertions.within(1e-4));
+    }
+
+    @Test
+    void without_a_band_nothing_is_drawn() throws Exception {
+        assertThat(run("coldest", FOREST, "--json", "-", "--no-band")).isZero();
+        JsonNode answer = new ObjectMapper().readTree(out.toString());
+        assertThat(answer.at("/draws").isNull()).isTrue();
+        assertThat(answer.at("/curves/0/drawnMeanAir_degC").isNull()).isTrue();
+        assertThat(answer.at("/sentence").asText()).doesNotContain("draws");
+    }
+
+    @Test
+    void the_same_in_imperial_units() throws Exception {
+        Path there = folder.resolve("out");
+        assertThat(run(
+                        "coldest",
+                        FOREST,
+                        "--draws",
+                        "20",
+                        "--units",
+                        "imperial",
+                        "--shortfall",
+                        "1500 kJ/m2",
+                        "--out",
+                        there + ""))
+                .isZero();
+        String page = out.toString();
+        assertThat(page).contains(" F (lowest", "kcal/m2", "[mph]", "to 10 % [F]");
+        assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(114));
+        String metric = "\\d (C|°C|K|kJ|m/s|kJ/m²|kJ/m2)\\b|\\[(°C|C|degC|K|m/s|kJ)\\]";
+        assertThat(page).doesNotContainPattern(metric);
+        for (String name :
+                List.of("coldest.csv", "temperature-by-wind.csv", "coldest-by-wind.svg", "temperature-by-wind.svg")) {
+            assertThat(flat(Files.readString(there.resolve(name)))).as(name).doesNotContainPattern(metric);
+        }
+        assertThat(Files.readString(there.resolve("coldest.csv"))).contains("[degF]", "[mph]");
+        JsonNode answer =
+                new ObjectMapper().readTree(there.resolve("coldest.json").toFile());
+        double mean = answer.at("/curves/0/limits/0/meanAir_degC").asDouble();
+        assertThat(page.replaceAll("\\s+", " "))
+                .contains("down to a mean of " + Math.round((mean * 1.8 + 32) * 10) / 10.0 + " F");
     }
 
     @Test
     void json_to_the_output_comes_alone() throws Exception {
-        assertThat(run("coldest", FOREST, "--json", "-", "--shortfall", "1200 kJ/m2"))
+        assertThat(run("coldest", FOREST, "--json", "-", "--shortfall", "1200 kJ/m2", "--draws", "20"))
                 .isZero();
         assertThat(new ObjectMapper()
                         .readTree(out.toString())
@@ -91,7 +152,14 @@ class ColdestCommandTest {
                 "--person a.yaml --person b.yaml --person c.yaml",
                 "--person nobody.yaml",
                 "--kit nothing.yaml",
-                "--wind 3"
+                "--wind 3",
+                "--draws 19",
+                "--draws 2001",
+                "--draws many",
+                "--seed 1.5",
+                "--no-band --draws 50",
+                "--no-band --seed 2",
+                "--units nautical"
             })
     void bad_options_are_bad_input_and_nothing_is_written(String options) throws Exception {
         String[] more = options.split(" ");

@@ -39,27 +39,45 @@ class CompareCommandTest {
                 kit("typical"),
                 "--kit",
                 kit("heavy"),
+                "--draws",
+                "20",
+                "--seed",
+                "7",
                 "--out",
                 results.toString());
         assertThat(code).as(err.toString()).isZero();
         String page = out.toString().replaceAll("\\s+", " ");
         assertThat(page)
                 .contains("Kits compared", "A light", "B typical", "C heavy", "Caution: A planning aid")
-                .contains("trust it to about +-10 %")
+                .contains("trust it to about +-10 %", "for the draws to tell")
+                .contains("Under 20 draws of the model, the same for all (seed 7)", "less A's")
                 .doesNotContain("NaN", "limited by");
         assertThat(out.toString().lines()).allMatch(line -> line.length() <= 114);
         List<CSVRecord> rows = rows(results.resolve("compare.csv"));
         assertThat(rows.stream().map(row -> row.get("name"))).containsExactly("light", "typical", "heavy");
         assertThat(rows.stream().map(row -> Double.parseDouble(row.get("kit mass [kg]"))))
                 .isSorted();
-        assertThat(Files.readString(results.resolve("compare.csv"))).contains("# " + CAUTION);
-        assertThat(Files.readString(results.resolve("notes.txt"))).contains(CAUTION, "What was guessed");
-        assertThat(Files.readString(results.resolve("compare.svg"))).contains("planning aid", "heavy");
+        assertThat(Files.readString(results.resolve("compare.csv")))
+                .contains("# " + CAUTION, "Draws: 20 models (seed 7)");
+        assertThat(Files.readString(results.resolve("notes.txt")))
+                .contains(CAUTION, "What was guessed", "B against A under the same draws", "Draws: 20 models (seed 7)");
+        assertThat(Files.readString(results.resolve("compare.svg")))
+                .contains("planning aid", "heavy", "B less A, draw by draw");
         assertThat(results.resolve("compare.png")).isNotEmptyFile();
         JsonNode json =
                 new ObjectMapper().readTree(results.resolve("compare.json").toFile());
         assertThat(json.at("/format").asText()).isEqualTo("longnight-compare/1");
         assertThat(json.at("/compared")).hasSize(3);
+        assertThat(json.at("/draws/seed").asLong()).isEqualTo(7);
+        JsonNode more = json.at("/compared/2/drawn/shortfallHeat_J_lessFirst");
+        assertThat(more.at("/nominal").asDouble())
+                .isEqualTo(json.at("/compared/2/shortfallHeat_J").asDouble()
+                        - json.at("/compared/0/shortfallHeat_J").asDouble());
+        assertThat(more.at("/p10").asDouble()).isLessThan(more.at("/p90").asDouble());
+        assertThat(json.at("/compared/2/drawn/toldFromFirst").asText()).isEqualTo("both");
+        assertThat(Double.parseDouble(
+                        rows.get(2).get("shortfall heat less that of the first, 90 % of the model's draws below [kJ]")))
+                .isCloseTo(more.at("/p90").asDouble() / 1e3, org.assertj.core.api.Assertions.within(0.01));
         assertThat(json.at("/compared/0/shortfallHeat_J").doubleValue() / 1e3)
                 .isCloseTo(
                         Double.parseDouble(rows.get(0).get("shortfall heat [kJ]")),
@@ -75,6 +93,7 @@ class CompareCommandTest {
                         night("cool-clearing"),
                         "--kit",
                         kit("typical"),
+                        "--no-band",
                         "--json",
                         "-"))
                 .as(err.toString())
@@ -84,6 +103,9 @@ class CompareCommandTest {
         assertThat(json.at("/compared/0/outcome").asText()).isEqualTo("holds-by-shivering");
         assertThat(json.at("/compared/2/limitedBy/0").asText()).isEqualTo("cold");
         assertThat(json.at("/compared/0/shortfallHeatSaved_J/wet").isNull()).isTrue();
+        assertThat(json.at("/draws").isNull()).isTrue();
+        assertThat(json.at("/compared/0/drawn").isNull()).isTrue();
+        assertThat(json.at("/notes").toString()).doesNotContain("Draws:");
         assertThat(json.at("/notes").toString()).contains("one thing taken away");
         assertThat(names()).isEmpty();
     }
@@ -98,6 +120,8 @@ class CompareCommandTest {
                         "scenarios/people/student.yaml",
                         "--person",
                         twin.toString(),
+                        "--draws",
+                        "20",
                         "--out",
                         folder.resolve("out").toString()))
                 .as(err.toString())
@@ -126,12 +150,59 @@ class CompareCommandTest {
                 .toArray(String[]::new);
         refused("7 to compare: up to 6", seven);
         refused("--threads 0", night("clear-valley"), night("windy-ridge"), "--threads", "0", "--out", out);
+        refused("--draws 19", night("clear-valley"), night("windy-ridge"), "--draws", "19", "--out", out);
+        refused("'many'", night("clear-valley"), night("windy-ridge"), "--draws", "many", "--out", out);
+        refused("'1.5'", night("clear-valley"), night("windy-ridge"), "--seed", "1.5", "--out", out);
+        refused(
+                "--seed and --no-band",
+                night("clear-valley"),
+                night("windy-ridge"),
+                "--no-band",
+                "--seed",
+                "2",
+                "--out",
+                out);
+        refused("nautical", night("clear-valley"), night("windy-ridge"), "--units", "nautical", "--out", out);
         refused("Missing required parameter: 'NIGHT'", "--kit", kit("light"));
         refused("is no piece of the kit", night("wet-ridge-rain"), "--kit", kit("light"), "--kit", kit("heavy"));
         Path taken = Files.writeString(folder.resolve("taken"), "mine");
         refused("not a folder", night("clear-valley"), night("windy-ridge"), "--out", taken.toString());
         assertThat(names()).containsExactly("taken");
         assertThat(Path.of("compare-out")).doesNotExist();
+    }
+
+    @Test
+    void the_same_in_imperial_units() throws Exception {
+        Path results = folder.resolve("results");
+        assertThat(run(
+                        night("clear-valley"),
+                        night("cool-clearing"),
+                        "--draws",
+                        "20",
+                        "--units",
+                        "imperial",
+                        "--out",
+                        results.toString()))
+                .as(err.toString())
+                .isZero();
+        String metric = "\\d (C|°C|K|kJ|kg|g)\\b|\\[(C|°C|degC|K|kJ|kg|g)\\]";
+        assertThat(out.toString()).contains("[kcal]", "[F]", "[lb]", "[oz]").doesNotContainPattern(metric);
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 114);
+        for (String name : List.of("compare.csv", "compare.svg")) {
+            assertThat(Files.readString(results.resolve(name)).replaceAll("<[^>]*>", " "))
+                    .as(name)
+                    .doesNotContainPattern(metric);
+        }
+        String notes = Files.readString(results.resolve("notes.txt"));
+        assertThat(notes.substring(0, notes.indexOf("What was guessed"))).doesNotContainPattern(metric);
+        CSVRecord first = rows(results.resolve("compare.csv")).get(0);
+        JsonNode json =
+                new ObjectMapper().readTree(results.resolve("compare.json").toFile());
+        assertThat(Double.parseDouble(first.get("shortfall heat [kcal]")))
+                .isCloseTo(
+                        json.at("/compared/0/shortfallHeat_J").doubleValue() / 4184,
+                        org.assertj.core.api.Assertions.within(0.01));
+        assertThat(first.get("kit mass [lb]")).isNotEmpty();
     }
 
     @Test

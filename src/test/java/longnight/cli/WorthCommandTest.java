@@ -35,7 +35,8 @@ class WorthCommandTest {
     @Test
     void changes_are_told_and_every_output_carries_the_cautions() throws Exception {
         Path there = folder.resolve("out");
-        assertThat(run("worth", FIRST, "--out", there.toString())).isZero();
+        assertThat(run("worth", FIRST, "--draws", "20", "--seed", "7", "--out", there.toString()))
+                .isZero();
         assertThat(err.toString()).isEmpty();
         String page = out.toString();
         assertThat(page)
@@ -44,7 +45,8 @@ class WorthCommandTest {
                         "with down-jacket over",
                         "Which assumption",
                         "together",
-                        "nights were run");
+                        "nights were run",
+                        "under 20 draws of the model");
         assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(114));
         assertThat(flat(page)).contains("Worth is told for one night", "A planning aid, not permission to try");
         for (String name : WorthFiles.NAMES) {
@@ -61,6 +63,17 @@ class WorthCommandTest {
         assertThat(answer.at("/format").asText()).isEqualTo("longnight-worth/1");
         assertThat(answer.at("/effects/0/change").asText()).isEqualTo("without");
         assertThat(answer.at("/effects/0/shortfallSaved_J").asDouble()).isNegative();
+        assertThat(answer.at("/draws/seed").asLong()).isEqualTo(7);
+        JsonNode drawn = answer.at("/effects/0/drawnShortfallSaved_J");
+        assertThat(drawn.at("/nominal").asDouble())
+                .isEqualTo(answer.at("/effects/0/shortfallSaved_J").asDouble());
+        assertThat(drawn.at("/p90").asDouble()).isNegative();
+        assertThat(answer.at("/effects/0/toldFromNothing").asBoolean()).isTrue();
+        assertThat(answer.at("/effects/23/drawnShortfallSaved_J/p10").isNumber())
+                .isTrue();
+        assertThat(answer.at("/effects/24/drawnShortfallSaved_J").isNull()).isTrue();
+        assertThat(Files.readString(there.resolve("worth.csv"))).contains("(seed 7)");
+        assertThat(flat(Files.readString(there.resolve("worth.svg")))).contains("middle 80 % of 20 draws", "(seed 7)");
         assertThat(Files.readString(there.resolve("worth.csv"))).startsWith("change,extra heat saved [W],");
     }
 
@@ -105,8 +118,47 @@ class WorthCommandTest {
         assertThat(told).isBetween(2, 6);
     }
 
+    @Test
+    void the_same_in_imperial_units_and_without_a_band() throws Exception {
+        Path there = folder.resolve("out");
+        assertThat(run("worth", FIRST, "--no-band", "--units", "imperial", "--out", there.toString()))
+                .isZero();
+        String page = out.toString();
+        String metric = "[\\d-] (C|°C|K|kJ|MJ|g)\\b|\\[(C|°C|degC|K|kJ|kJ/g|g)\\]";
+        assertThat(page).contains("[kcal]", "[oz]", "[F]", "kcal/oz").doesNotContain("draws of the model");
+        // constants of the model are told in their own units, whoever reads them
+        assertThat(page.lines().filter(line -> !line.contains("  model: ")))
+                .noneMatch(line -> line.matches(".*(" + metric + ").*"));
+        assertThat(page.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(114));
+        for (String name : new String[] {"worth.csv", "worth.svg"}) {
+            assertThat(flat(Files.readString(there.resolve(name)))).as(name).doesNotContainPattern(metric);
+        }
+        JsonNode answer =
+                new ObjectMapper().readTree(there.resolve("worth.json").toFile());
+        assertThat(answer.at("/draws").isNull()).isTrue();
+        String row = Files.readAllLines(there.resolve("worth.csv")).get(1);
+        assertThat(Double.parseDouble(row.split(",")[2]))
+                .isEqualTo(
+                        answer.at("/effects/0/shortfallSaved_J").asDouble() / 4184,
+                        org.assertj.core.api.Assertions.within(1e-2));
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"--demand 0", "--shortfall 1200", "--threads 0", "--kit none.yaml", "--person none.yaml"})
+    @ValueSource(
+            strings = {
+                "--demand 0",
+                "--shortfall 1200",
+                "--threads 0",
+                "--kit none.yaml",
+                "--person none.yaml",
+                "--draws 19",
+                "--draws 2001",
+                "--draws many",
+                "--seed 1.5",
+                "--units nautical",
+                "--no-band --draws=50",
+                "--no-band --seed=2"
+            })
     void bad_options_are_bad_input_and_nothing_is_written(String options) throws Exception {
         String[] more = options.split(" ");
         assertThat(run("worth", FIRST, "--out", folder.resolve("x").toString(), more[0], more[1]))

@@ -42,6 +42,8 @@ class BandCoverageTest {
             Not drawn: weather, person and clothes as written; what words of a plan stand for (a huddle, heat packs, missed meals); the
             milder first form of the limbs' vessels, which does not go with these laws of shivering.
 
+            How much better the difference of two kits is known than either of them: docs/differences.md.
+
             ## How often measured values lie inside
 
             Measured are the numbers that the sources of the open set give (docs/validation.md); left out are one that its set-up is made

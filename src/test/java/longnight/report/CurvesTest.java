@@ -52,7 +52,7 @@ class CurvesTest {
         for (int i = 0; i < 6; i++) {
             all.add(new One("kit with a name that is longer than its room " + i, night, null));
         }
-        Picture picture = CompareChart.picture(new Comparison.Answer(Varied.KITS, all));
+        Picture picture = CompareChart.picture(new Comparison.Answer(Varied.KITS, all), Units.METRIC);
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
         NodeList texts = factory.newDocumentBuilder()

@@ -163,7 +163,7 @@ class ColdSearchTest {
         Scenario night = night("overcast-forest");
         List<Coldest> answers = new ArrayList<>();
         for (int threads : new int[] {1, 3}) {
-            answers.add(Coldest.of(night, People.smallAndLean("small"), DEMAND, threads));
+            answers.add(Coldest.of(night, People.smallAndLean("small"), DEMAND, Draws.of(20, 1), threads));
         }
         Coldest one = answers.get(0);
         Coldest three = answers.get(1);
@@ -174,6 +174,10 @@ class ColdSearchTest {
         assertThat(one.table()).hasSize(24);
         for (Coldest.Curve curve : one.curves()) {
             assertThat(curve.limits()).hasSize(Coldest.WINDS.size());
+            assertThat(curve.drawn()).isNotNull();
+            assertThat(curve.drawn().nominal()).isEqualTo(curve.ownWind().air().mean());
+            assertThat(curve.drawn().holdsNominal()).isTrue();
+            assertThat(curve.drawn().high() - curve.drawn().low()).isBetween(3.0, 20.0);
         }
         for (int i = 0; i < Coldest.WINDS.size(); i++) {
             double dry = one.curves().get(0).limits().get(i).air().mean();

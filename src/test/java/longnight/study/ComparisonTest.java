@@ -36,14 +36,15 @@ class ComparisonTest {
                         .scenario())
                 .toList();
         List<String> names = List.of("a", "b", "c");
-        Comparison.Answer one = Comparison.of(Varied.NIGHTS, names, questions, 1);
-        Comparison.Answer three = Comparison.of(Varied.NIGHTS, names, questions, 3);
+        Comparison.Answer one = Comparison.of(Varied.NIGHTS, names, questions, Draws.of(20, 1), 1);
+        Comparison.Answer three = Comparison.of(Varied.NIGHTS, names, questions, Draws.of(20, 1), 3);
         assertThat(one.all().get(0).name()).isEqualTo("c");
         assertThat(three.all().stream().map(One::name)).containsExactlyElementsOf(names(one));
         assertThat(bills(three)).containsExactlyElementsOf(bills(one));
         assertThat(three.all().stream().map(One::pressure))
                 .containsExactlyElementsOf(one.all().stream().map(One::pressure).toList());
-        Comparison.Answer kits = Comparison.of(Varied.KITS, names, questions, 2);
+        assertThat(three.band()).isNotNull().isEqualTo(one.band());
+        Comparison.Answer kits = Comparison.of(Varied.KITS, names, questions, null, 2);
         assertThat(names(kits)).isEqualTo(names); // as listed, and nobody asked what presses
         assertThat(kits.all()).allMatch(each -> each.pressure() == null);
     }

@@ -33,6 +33,7 @@ class WorthTest {
                 GEAR.pads(),
                 DEMAND,
                 NumericalSettings.standard().divided(finer),
+                null,
                 threads);
     }
 
@@ -198,6 +199,40 @@ class WorthTest {
         return worth.effects().stream()
                 .map(e -> List.of(e.extraHeat(), e.shortfall(), e.deficit(), e.kelvin(), e.demand()))
                 .toList();
+    }
+
+    /** The draws are the same with and without the change, on any number of threads, and the order stays the usual model's. */
+    @Test
+    void draws_tell_which_effects_are_known() {
+        Scenario night = ColdSearchTest.night("first-night");
+        Worth one = drawn(night, 1);
+        Worth two = drawn(night, 2);
+        assertThat(two.effects().stream().map(Effect::drawn))
+                .isEqualTo(one.effects().stream().map(Effect::drawn).toList());
+        Worth plain = worth(night, 0.5, 2, List.of(piece("down-jacket")));
+        assertThat(figures(one)).isEqualTo(figures(plain));
+        assertThat(one.nights() - plain.nights())
+                .isEqualTo(21 * (1 + Math.min(Worth.DRAWN, one.effects().size())));
+        Spread parka = one.effects().get(0).drawn();
+        assertThat(parka.nominal()).isEqualTo(one.effects().get(0).shortfall());
+        assertThat(parka.holdsNominal()).isTrue();
+        assertThat(one.effects().get(0).isLost()).isFalse();
+        Effect supine = find(one, Kind.POSTURE, "LYING_SUPINE");
+        assertThat(supine.drawn().low()).isNegative();
+        assertThat(supine.drawn().high()).isPositive();
+        assertThat(supine.isLost()).isTrue();
+        assertThat(plain.effects()).allMatch(effect -> effect.drawn() == null && !effect.isLost());
+    }
+
+    private static Worth drawn(Scenario night, int threads) {
+        return Worth.of(
+                night,
+                List.of(piece("down-jacket")),
+                GEAR.pads(),
+                DEMAND,
+                NumericalSettings.standard().divided(0.5),
+                Draws.of(20, 5),
+                threads);
     }
 
     /** A colder night costs more, a stronger resting heat saves: signs of what is assumed. */
