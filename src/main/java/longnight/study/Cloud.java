@@ -1,0 +1,89 @@
+package longnight.study;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import longnight.night.Outline;
+import longnight.night.Verdict;
+
+/**
+ * A night under many draws. Shares are of these draws of the model; none is a chance of a person.
+ *
+ * @param over          what was drawn
+ * @param draws         how many
+ * @param settled       whether the rule was met, see {@link SpreadAnswer}
+ * @param moved         by how much the ends of the band of shortfall heat moved when the draws were last doubled, the larger as a
+ *     share of that end [1]; infinite when one end left the model's range
+ * @param shortfallHeat [J]
+ * @param demand        [1]
+ * @param deficitDawn   [J]
+ * @param coreDawn      [degC]
+ * @param crossing      how many draws cross each line
+ */
+public record Cloud(
+        Set<Doubt> over,
+        int draws,
+        boolean settled,
+        double moved,
+        Spread shortfallHeat,
+        Spread demand,
+        Spread deficitDawn,
+        Spread coreDawn,
+        Map<Crossed, Integer> crossing) {
+
+    /** A line that a draw may cross. */
+    public enum Crossed {
+        /** Any of the verdict's lines, or the run stopped: it does not hold. */
+        ANY(outline -> !outline.holds()),
+        DEMAND(outline -> outline.crosses(Verdict.Line.DEMAND)),
+        CORE_HEAT_DEFICIT(outline -> outline.crosses(Verdict.Line.CORE_HEAT_DEFICIT)),
+        CORE_35(outline -> outline.crosses(Verdict.Line.CORE_35)),
+        /** The core reached 32 degC, where the model ends. */
+        STOPPED(outline -> !Double.isNaN(outline.stopped())),
+        HANDS(outline -> isAtRisk(outline, Verdict.Part.HANDS)),
+        FEET(outline -> isAtRisk(outline, Verdict.Part.FEET)),
+        FACE(outline -> isAtRisk(outline, Verdict.Part.FACE));
+
+        private final Predicate<Outline> by;
+
+        Crossed(Predicate<Outline> by) {
+            this.by = by;
+        }
+
+        private static boolean isAtRisk(Outline outline, Verdict.Part part) {
+            return outline.verdict().atRisk().stream().anyMatch(risk -> risk.part() == part);
+        }
+    }
+
+    /** Sums draws up. */
+    static Cloud of(Set<Doubt> over, Outline nominal, List<Outline> draws, boolean settled, double moved) {
+        Map<Crossed, Integer> crossing = new EnumMap<>(Crossed.class);
+        for (Crossed line : Crossed.values()) {
+            crossing.put(line, (int) draws.stream().filter(line.by).count());
+        }
+        return new Cloud(
+                over,
+                draws.size(),
+                settled,
+                moved,
+                spread(nominal, draws, Band::bill),
+                spread(nominal, draws, Outline::demand),
+                spread(nominal, draws, Outline::deficitDawn),
+                spread(nominal, draws, Outline::coreDawn),
+                Map.copyOf(crossing));
+    }
+
+    private static Spread spread(Outline nominal, List<Outline> draws, ToDoubleFunction<Outline> quantity) {
+        return Spread.of(
+                quantity.applyAsDouble(nominal),
+                draws.stream().mapToDouble(quantity).toArray());
+    }
+
+    /** Draws that cross a line, as a share of all. */
+    public double share(Crossed line) {
+        return crossing.getOrDefault(line, 0) / (double) draws;
+    }
+}
