@@ -85,11 +85,16 @@ final class Notes {
         return Wording.clean(text.toString());
     }
 
-    /** Every caution in full, and every guess with its reason. */
+    /** {@link #end(List, List, Units)} in metric units. */
     static String end(List<Caution> cautions, List<Guess> guessed) {
+        return end(cautions, guessed, Units.METRIC);
+    }
+
+    /** Every caution in full, and every guess with its reason. */
+    static String end(List<Caution> cautions, List<Guess> guessed, Units units) {
         StringBuilder text = new StringBuilder();
-        cautions(text, cautions);
-        guessed(text, guessed);
+        cautions(text, cautions, units);
+        guessed(text, guessed, units);
         return text.toString();
     }
 

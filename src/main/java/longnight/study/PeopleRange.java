@@ -1,6 +1,7 @@
 package longnight.study;
 
 import longnight.body.Person;
+import longnight.night.Scenario;
 
 /**
  * Who may sit there: ranges about which nothing more is known, every value alike likely. Tall people are the heavier ones: the
@@ -20,11 +21,16 @@ public record PeopleRange(Person about, Extent mass, Extent height, Extent fat, 
 
     private static final double BY_HEIGHT = 0.4;
 
-    private static final Extent MASSES = new Extent(30, 200);
-    private static final Extent HEIGHTS = new Extent(1.2, 2.2);
-    private static final Extent FATS = new Extent(4, 60);
-    private static final Extent AGES = new Extent(14, 90);
-    private static final Extent FITNESSES = new Extent(15, 90);
+    /** Allowed. */
+    public static final Extent MASSES = new Extent(30, 200);
+    /** Allowed. */
+    public static final Extent HEIGHTS = new Extent(1.2, 2.2);
+    /** Allowed. */
+    public static final Extent FATS = new Extent(4, 60);
+    /** Allowed. */
+    public static final Extent AGES = new Extent(14, 90);
+    /** Allowed. */
+    public static final Extent FITNESSES = new Extent(15, 90);
 
     /** The age for which the model was made [years]. */
     private static final Extent GROWN = new Extent(18, 65);
@@ -57,8 +63,9 @@ public record PeopleRange(Person about, Extent mass, Extent height, Extent fat, 
         }
     }
 
-    /** A group, of the sex of a person. */
-    public static PeopleRange of(Group group, Person person) {
+    /** A group, of the sex of the person of a night. */
+    public static PeopleRange of(Group group, Scenario night) {
+        Person person = night.person();
         return switch (group) {
             case LIKE -> like(person);
             case ADULTS -> range(person, 50, 95, 1.55, 1.90, 10, 35, 18, 65, 28, 55);

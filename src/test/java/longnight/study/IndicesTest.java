@@ -43,8 +43,12 @@ class IndicesTest {
         for (int i = 0; i < 3; i++) {
             Indices.Index index = found.of().get(i);
             System.out.printf("Ishigami x%d: S %s  ST %s%n", i + 1, index.first(), index.total());
-            assertThat(ISHIGAMI_FIRST[i]).as("S%d", i + 1).isBetween(index.first().low(), index.first().high());
-            assertThat(ISHIGAMI_TOTAL[i]).as("ST%d", i + 1).isBetween(index.total().low(), index.total().high());
+            assertThat(ISHIGAMI_FIRST[i])
+                    .as("S%d", i + 1)
+                    .isBetween(index.first().low(), index.first().high());
+            assertThat(ISHIGAMI_TOTAL[i])
+                    .as("ST%d", i + 1)
+                    .isBetween(index.total().low(), index.total().high());
             assertThat(index.first().value()).isCloseTo(ISHIGAMI_FIRST[i], within(0.03));
             assertThat(index.total().value()).isCloseTo(ISHIGAMI_TOTAL[i], within(0.03));
         }
@@ -78,8 +82,10 @@ class IndicesTest {
             assertThat(found.sum().low()).isLessThanOrEqualTo(1);
             assertThat(found.sum().value()).isCloseTo(0.7563, within(0.03));
             for (Indices.Index index : found.of()) {
-                assertThat(index.total().high()).isGreaterThanOrEqualTo(index.first().low());
-                assertThat(index.total().value()).isGreaterThanOrEqualTo(index.first().value() - 0.02);
+                assertThat(index.total().high())
+                        .isGreaterThanOrEqualTo(index.first().low());
+                assertThat(index.total().value())
+                        .isGreaterThanOrEqualTo(index.first().value() - 0.02);
             }
         }
     }

@@ -1,7 +1,5 @@
 package longnight.study;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Set;
@@ -11,12 +9,11 @@ import org.junit.jupiter.api.Test;
 
 class SpreadStudyTest {
     private static SpreadQuestion question(String file, Set<Doubt> over, int most, long seed) {
-        Scenario night =
-                ScenarioReader.read(Path.of("scenarios", file)).scenario();
+        Scenario night = ScenarioReader.read(Path.of("scenarios", file)).scenario();
         return new SpreadQuestion(
                 night,
                 over,
-                PeopleRange.of(PeopleRange.Group.LIKE, night.person()),
+                PeopleRange.of(PeopleRange.Group.LIKE, night),
                 ForecastError.usual(),
                 SpreadQuestion.USUAL_COLDER,
                 SpreadQuestion.USUAL_WINDIER,
@@ -33,7 +30,8 @@ class SpreadStudyTest {
             answer.given().clouds().forEach(System.out::println);
             answer.worst().clouds().forEach(System.out::println);
             answer.indices().forEach((q, m) -> m.forEach((d, i) -> System.out.println(q + " " + d + " " + i)));
-            System.out.println(answer.sums() + " rows " + answer.rows() + " " + answer.settled() + " stopped " + answer.stopped());
+            System.out.println(
+                    answer.sums() + " rows " + answer.rows() + " " + answer.settled() + " stopped " + answer.stopped());
         }
     }
 }
