@@ -53,7 +53,7 @@ final class SpreadCharts {
             sheet.key(Prose.text("spread.chart.key.band"), Fonts.plain(Sheet.SMALL), Plots.SPREAD);
             sheet.text(Prose.text("spread.chart.key.marks"), Fonts.plain(Sheet.SMALL));
             sheet.space(14);
-            words.notes().forEach(note -> sheet.text(note, Fonts.plain(Sheet.SMALL)));
+            words.drawing().forEach(note -> sheet.text(note, Fonts.plain(Sheet.SMALL)));
         });
     }
 
@@ -168,7 +168,8 @@ final class SpreadCharts {
                 sheet.text(words.little(), Fonts.plain(Sheet.SMALL));
             }
             sheet.space(14);
-            words.notes().forEach(note -> sheet.text(note, Fonts.plain(Sheet.SMALL)));
+            words.reading().forEach(note -> sheet.text(note, Fonts.plain(Sheet.SMALL)));
+            words.drawing().forEach(note -> sheet.text(note, Fonts.plain(Sheet.SMALL)));
         });
     }
 

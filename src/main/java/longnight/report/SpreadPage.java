@@ -12,10 +12,10 @@ import longnight.study.SpreadAnswer.Quantity;
 
 /** The page about how far an answer is open, on the terminal. */
 public final class SpreadPage {
-    private static final int NAME = 28;
+    private static final int NAME = 18;
     private static final int DRIVER = 52;
-    private static final int CELL = 15;
-    private static final int SHARE = 9;
+    private static final int CELL = 17;
+    private static final int SHARE = 10;
     private static final int INDEX = 24;
 
     private final SpreadWording words;
@@ -81,7 +81,7 @@ public final class SpreadPage {
             lines.add(name("  " + words.cloud(cloud))
                     + cell(words.number(Measure.HEAT, cloud.shortfallHeat()))
                     + cell(words.demand(cloud.demand()))
-                    + cell(Wording.deficits(cloud.deficitDawn(), units))
+                    + cell(words.deficit(cloud.deficitDawn()))
                     + cell(words.number(Measure.TEMPERATURE, cloud.coreDawn()))
                     + cell(cloud.draws() + (cloud.settled() ? "" : " " + Prose.text("spread.open.mark"))));
         }

@@ -122,13 +122,27 @@ final class SpreadWording {
 
     // --- Figures ---
 
+    /** Both ends; a question mark for one beyond the model's range. */
     String number(Measure measure, Spread spread) {
-        return Figures.range(
-                units.value(measure, spread.low()), units.value(measure, spread.high()), units.decimals(measure));
+        return range(units.number(measure, spread.low()), units.number(measure, spread.high()), spread);
     }
 
     String demand(Spread spread) {
-        return Figures.range(spread.low(), spread.high(), 2);
+        return range(Figures.decimals(spread.low(), 2), Figures.decimals(spread.high(), 2), spread);
+    }
+
+    /** Nothing below none, and inside the dead band only that it is inside. */
+    String deficit(Spread spread) {
+        return range(units.deficitNumber(spread.low()), units.deficitNumber(spread.high()), spread);
+    }
+
+    private static String range(String low, String high, Spread spread) {
+        if (Double.isNaN(spread.low()) || Double.isNaN(spread.high())) {
+            return Figures.NONE;
+        }
+        String from = Double.isInfinite(spread.low()) ? "?" : low;
+        String to = Double.isInfinite(spread.high()) ? "?" : high;
+        return from.equals(to) ? from : Prose.text("spread.range", from, to);
     }
 
     /** Draws that cross a line [%]; none and all only where it is none and all. */
@@ -195,11 +209,33 @@ final class SpreadWording {
 
     // --- How it was made ---
 
-    /** How to read it and what was drawn. */
+    /** How to read it, what was drawn and how. */
     List<String> notes() {
-        SpreadQuestion question = answer.question();
+        List<String> notes = new ArrayList<>(reading());
+        notes.addAll(drawing());
+        return notes;
+    }
+
+    /** How to read indices. */
+    List<String> reading() {
         List<String> notes = new ArrayList<>();
         notes.add(Prose.text("spread.note.read"));
+        notes.add(Prose.text(
+                "spread.note.indices",
+                String.valueOf(answer.rows()),
+                String.valueOf(Indices.RESAMPLED),
+                estimate(sum(Quantity.SHORTFALL_HEAT))));
+        if (answer.stopped() > 0) {
+            notes.add(Prose.text(
+                    "spread.note.stopped", String.valueOf(answer.stopped()), units.line(Measure.TEMPERATURE, 32)));
+        }
+        return notes;
+    }
+
+    /** What was drawn, and until when. */
+    List<String> drawing() {
+        SpreadQuestion question = answer.question();
+        List<String> notes = new ArrayList<>();
         if (question.over().contains(Doubt.PEOPLE)) {
             notes.add(people(question.people()));
         }
@@ -210,20 +246,11 @@ final class SpreadWording {
             notes.add(Prose.text("spread.note.model"));
         }
         notes.add(Prose.text(
-                "spread.note.indices",
-                String.valueOf(answer.rows()),
-                String.valueOf(Indices.RESAMPLED),
-                estimate(sum(Quantity.SHORTFALL_HEAT))));
-        notes.add(Prose.text(
                 "spread.note.rule",
                 Figures.significant(100 * SpreadAnswer.TOLERANCE, 2),
                 units.line(Measure.HEAT, SpreadAnswer.FLOOR),
                 Figures.significant(SpreadAnswer.WIDEST, 2)));
         notes.add(settled());
-        if (answer.stopped() > 0) {
-            notes.add(Prose.text(
-                    "spread.note.stopped", String.valueOf(answer.stopped()), units.line(Measure.TEMPERATURE, 32)));
-        }
         notes.add(Prose.text(
                 "spread.note.seed",
                 String.valueOf(answer.nights()),

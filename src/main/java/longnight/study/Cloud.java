@@ -15,9 +15,9 @@ import longnight.night.Verdict;
  * @param over          what was drawn
  * @param draws         how many
  * @param settled       whether the rule was met, see {@link SpreadAnswer}
- * @param moved         by how much the ends of the band of shortfall heat moved when the draws were last doubled, the larger as a
- *     share of that end [1]; infinite when one end left the model's range
- * @param shortfallHeat [J]
+ * @param moved         by how much an end of the band of shortfall heat moved at most in the last two doublings of the draws, as a
+ *     share of that end [1]; infinite when one left the model's range or came back
+ * @param shortfallHeat [J]; ends of all four are infinite where so many draws left the model's range
  * @param demand        [1]
  * @param deficitDawn   [J]
  * @param coreDawn      [degC]
@@ -38,11 +38,13 @@ public record Cloud(
     public enum Crossed {
         /** Any of the verdict's lines, or the run stopped: it does not hold. */
         ANY(outline -> !outline.holds()),
-        DEMAND(outline -> outline.crosses(Verdict.Line.DEMAND)),
+        /** Also in a run that stopped before a demand could be told. */
+        DEMAND(outline ->
+                outline.crosses(Verdict.Line.DEMAND) || Double.isNaN(outline.demand()) && Cloud.stopped(outline)),
         CORE_HEAT_DEFICIT(outline -> outline.crosses(Verdict.Line.CORE_HEAT_DEFICIT)),
         CORE_35(outline -> outline.crosses(Verdict.Line.CORE_35)),
         /** The core reached 32 degC, where the model ends. */
-        STOPPED(outline -> !Double.isNaN(outline.stopped())),
+        STOPPED(Cloud::stopped),
         HANDS(outline -> isAtRisk(outline, Verdict.Part.HANDS)),
         FEET(outline -> isAtRisk(outline, Verdict.Part.FEET)),
         FACE(outline -> isAtRisk(outline, Verdict.Part.FACE));
@@ -69,17 +71,25 @@ public record Cloud(
                 draws.size(),
                 settled,
                 moved,
-                spread(nominal, draws, Band::bill),
-                spread(nominal, draws, Outline::demand),
-                spread(nominal, draws, Outline::deficitDawn),
-                spread(nominal, draws, Outline::coreDawn),
+                spread(nominal, draws, Outline::shortfallHeat, Double.POSITIVE_INFINITY),
+                spread(nominal, draws, Outline::demand, Double.POSITIVE_INFINITY),
+                spread(nominal, draws, Outline::deficitDawn, Double.POSITIVE_INFINITY),
+                spread(nominal, draws, Outline::coreDawn, Double.NEGATIVE_INFINITY),
                 Map.copyOf(crossing));
     }
 
-    private static Spread spread(Outline nominal, List<Outline> draws, ToDoubleFunction<Outline> quantity) {
+    /** What a run that stopped would have come to by dawn is beyond telling, and no draw may look better for it. */
+    private static Spread spread(
+            Outline nominal, List<Outline> draws, ToDoubleFunction<Outline> quantity, double beyond) {
         return Spread.of(
                 quantity.applyAsDouble(nominal),
-                draws.stream().mapToDouble(quantity).toArray());
+                draws.stream()
+                        .mapToDouble(draw -> stopped(draw) ? beyond : quantity.applyAsDouble(draw))
+                        .toArray());
+    }
+
+    private static boolean stopped(Outline outline) {
+        return !Double.isNaN(outline.stopped());
     }
 
     /** Draws that cross a line, as a share of all. */

@@ -29,7 +29,7 @@ public record Spread(double nominal, double low, double middle, double high) {
     /**
      * Hyndman and Fan (1996), type 7.
      *
-     * @param sorted rising, may end in infinities
+     * @param sorted rising, may begin and end in infinities
      * @param share  0 to 1
      */
     static double quantile(double[] sorted, double share) {
@@ -41,6 +41,6 @@ public record Spread(double nominal, double low, double middle, double high) {
         }
         double a = sorted[below];
         double b = sorted[below + 1];
-        return Double.isInfinite(b) ? b : a + f * (b - a);
+        return Double.isInfinite(a) ? a : Double.isInfinite(b) ? b : a + f * (b - a);
     }
 }

@@ -19,7 +19,7 @@ import longnight.night.NightResult;
  * @param indices  what drives the given night under everything in doubt, by quantity
  * @param rows     of the indices
  * @param settled  whether the indices are
- * @param stopped  runs behind the indices that left the model's range; their shortfall heat was extended to dawn in proportion
+ * @param stopped  runs behind the indices that left the model's range; their heats were extended to dawn in proportion
  * @param cautions of both nights, the general one first
  * @param nights   how many nights were run
  */

@@ -102,7 +102,7 @@ public final class SpreadStudy {
             moved = new double[] {moved[1], moved(before, bills(draws))};
             settled = moved[0] < SpreadAnswer.TOLERANCE && moved[1] < SpreadAnswer.TOLERANCE;
         }
-        return Cloud.of(over, night.nominal(), draws, settled, moved[1]);
+        return Cloud.of(over, night.nominal(), draws, settled, Math.max(moved[0], moved[1]));
     }
 
     private void extend(DoubtfulNight night, Set<Doubt> over, List<Outline> draws, int to) {
@@ -165,7 +165,7 @@ public final class SpreadStudy {
             b.addAll(ask(night, rows.second(from, n), over));
             crossed.forEach((driver, outlines) -> outlines.addAll(ask(
                     night, rows.crossed(from, n, place -> DoubtfulNight.driver(given, place) == driver), over)));
-            found.put(Quantity.SHORTFALL_HEAT, indices(n, SpreadStudy::extended));
+            found.put(Quantity.SHORTFALL_HEAT, indices(n, outline -> extended(outline, outline.shortfallHeat())));
         }
 
         private Indices indices(int n, ToDoubleFunction<Outline> quantity) {
@@ -201,7 +201,7 @@ public final class SpreadStudy {
 
         Map<Quantity, Map<Driver, Indices.Index>> indices() {
             found.put(Quantity.DEMAND, indices(size(), Outline::demand));
-            found.put(Quantity.CORE_HEAT_DEFICIT, indices(size(), Outline::deficitDawn));
+            found.put(Quantity.CORE_HEAT_DEFICIT, indices(size(), outline -> extended(outline, outline.deficitDawn())));
             Map<Quantity, Map<Driver, Indices.Index>> all = new LinkedHashMap<>();
             found.forEach((quantity, of) -> {
                 Map<Driver, Indices.Index> each = new LinkedHashMap<>();
@@ -221,12 +221,10 @@ public final class SpreadStudy {
         }
     }
 
-    /** The shortfall heat, that of a run that stopped extended to dawn in proportion. */
-    private static double extended(Outline outline) {
+    /** A heat at dawn; that of a run that stopped extended to dawn in proportion. */
+    private static double extended(Outline outline, double heat) {
         return Double.isNaN(outline.stopped())
-                ? outline.shortfallHeat()
-                : outline.shortfallHeat()
-                        * outline.times()[outline.times().length - 1]
-                        / Math.max(1, outline.stopped());
+                ? heat
+                : heat * outline.times()[outline.times().length - 1] / Math.max(1, outline.stopped());
     }
 }
