@@ -13,9 +13,11 @@ import longnight.night.Scenario;
 import longnight.quantity.Dimension;
 import longnight.report.Prose;
 import longnight.report.SpreadFiles;
+import longnight.report.SpreadJournal;
 import longnight.report.SpreadJson;
 import longnight.report.SpreadPage;
 import longnight.scenario.Instead;
+import longnight.scenario.ScenarioReader;
 import longnight.study.Doubt;
 import longnight.study.ForecastError;
 import longnight.study.SpreadAnswer;
@@ -109,7 +111,8 @@ final class SpreadCommand implements Callable<Integer> {
         double wind = amount("--windier", windier, Dimension.FRACTION, SpreadQuestion.USUAL_WINDIER, MOST_WINDIER);
         int together = threads.count(spec.commandLine());
         to.require(OutdoorNight.folder(file, VERB), SpreadFiles.NAMES);
-        Scenario night = OutdoorNight.read(file, new Instead(person, kit), spec.commandLine());
+        Instead instead = new Instead(person, kit);
+        Scenario night = OutdoorNight.read(file, instead, spec.commandLine());
         SpreadQuestion question =
                 new SpreadQuestion(night, doubts, people.of(night), forecast, kelvin, wind, draws, seed);
         if (!question.isWithinTheModel()) {
@@ -119,14 +122,31 @@ final class SpreadCommand implements Callable<Integer> {
                     String.format(Locale.ROOT, "%.1f", question.coldestAir()),
                     String.valueOf((int) ModelRange.COLDEST_AIR));
         }
-        SpreadAnswer answer = SpreadStudy.of(question, together);
+        @Nullable Path folder = to.folder();
+        if (folder == null) { // the JSON alone: nothing is written, so nothing is kept
+            deliver(SpreadStudy.of(question, together));
+            return ExitCode.FINE;
+        }
+        String inputs = ScenarioReader.digest(file, instead);
+        try (SpreadJournal journal = SpreadJournal.open(folder, inputs, Program.fingerprint(), question)) {
+            int known = journal.size();
+            if (known > 0) {
+                spec.commandLine().getErr().println(Prose.text("spread.resumed", String.valueOf(known)));
+                spec.commandLine().getErr().flush();
+            }
+            deliver(SpreadStudy.of(question, journal, together));
+            journal.finish();
+        }
+        return ExitCode.FINE;
+    }
+
+    private void deliver(SpreadAnswer answer) throws IOException {
         to.write(
                 spec.commandLine(),
                 SpreadFiles.of(answer, units.units()),
                 SpreadPage.page(answer, units.units()),
                 () -> SpreadJson.text(answer),
                 () -> "");
-        return ExitCode.FINE;
     }
 
     private Set<Doubt> doubts() {

@@ -161,7 +161,7 @@ public record Band(
     }
 
     /** A run that stopped has a bill beyond telling. */
-    static double bill(Outline outline) {
+    private static double bill(Outline outline) {
         return Double.isNaN(outline.stopped()) ? outline.shortfallHeat() : Double.POSITIVE_INFINITY;
     }
 

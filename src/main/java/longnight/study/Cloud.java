@@ -55,36 +55,41 @@ public record Cloud(
             this.by = by;
         }
 
+        boolean isCrossed(Outline outline) {
+            return by.test(outline);
+        }
+
         private static boolean isAtRisk(Outline outline, Verdict.Part part) {
             return outline.verdict().atRisk().stream().anyMatch(risk -> risk.part() == part);
         }
     }
 
     /** Sums draws up. */
-    static Cloud of(Set<Doubt> over, Outline nominal, List<Outline> draws, boolean settled, double moved) {
+    static Cloud of(Set<Doubt> over, Draw nominal, List<Draw> draws, boolean settled, double moved) {
         Map<Crossed, Integer> crossing = new EnumMap<>(Crossed.class);
         for (Crossed line : Crossed.values()) {
-            crossing.put(line, (int) draws.stream().filter(line.by).count());
+            crossing.put(line, (int) draws.stream()
+                    .filter(draw -> draw.crossing().contains(line))
+                    .count());
         }
         return new Cloud(
                 over,
                 draws.size(),
                 settled,
                 moved,
-                spread(nominal, draws, Outline::shortfallHeat, Double.POSITIVE_INFINITY),
-                spread(nominal, draws, Outline::demand, Double.POSITIVE_INFINITY),
-                spread(nominal, draws, Outline::deficitDawn, Double.POSITIVE_INFINITY),
-                spread(nominal, draws, Outline::coreDawn, Double.NEGATIVE_INFINITY),
+                spread(nominal, draws, Draw::shortfallHeat, Double.POSITIVE_INFINITY),
+                spread(nominal, draws, Draw::demand, Double.POSITIVE_INFINITY),
+                spread(nominal, draws, Draw::deficitDawn, Double.POSITIVE_INFINITY),
+                spread(nominal, draws, Draw::coreDawn, Double.NEGATIVE_INFINITY),
                 Map.copyOf(crossing));
     }
 
     /** What a run that stopped would have come to by dawn is beyond telling, and no draw may look better for it. */
-    private static Spread spread(
-            Outline nominal, List<Outline> draws, ToDoubleFunction<Outline> quantity, double beyond) {
+    private static Spread spread(Draw nominal, List<Draw> draws, ToDoubleFunction<Draw> quantity, double beyond) {
         return Spread.of(
                 quantity.applyAsDouble(nominal),
                 draws.stream()
-                        .mapToDouble(draw -> stopped(draw) ? beyond : quantity.applyAsDouble(draw))
+                        .mapToDouble(draw -> draw.hasStopped() ? beyond : quantity.applyAsDouble(draw))
                         .toArray());
     }
 

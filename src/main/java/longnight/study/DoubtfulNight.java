@@ -7,7 +7,6 @@ import longnight.night.ModelChoice;
 import longnight.night.NightEngine;
 import longnight.night.NightResult;
 import longnight.night.NumericalSettings;
-import longnight.night.Outline;
 import longnight.night.Scenario;
 
 /** A night as a function of places in the unit cube: those of the person, then of the forecast, then of the model. */
@@ -59,8 +58,8 @@ final class DoubtfulNight {
     }
 
     /** The nominal answer in short. */
-    Outline nominal() {
-        return mended.fine();
+    Draw nominal() {
+        return Draw.of(mended.fine());
     }
 
     /**
@@ -69,7 +68,7 @@ final class DoubtfulNight {
      * @param place a point
      * @param over  what is drawn; all else is as the files say
      */
-    Outline at(double[] place, Set<Doubt> over) {
+    Draw at(double[] place, Set<Doubt> over) {
         Scenario drawn = night;
         if (over.contains(Doubt.PEOPLE)) {
             Person person = question.people().at(Arrays.copyOf(place, PeopleRange.PLACES));
@@ -84,6 +83,6 @@ final class DoubtfulNight {
         boolean drawsModel = over.contains(Doubt.MODEL);
         ModelChoice choice = drawsModel ? Draws.model(place, model) : ModelChoice.nominal();
         double misfit = drawsModel ? Draws.misfit(place[place.length - 1]) : 0;
-        return mended.of(NightEngine.compile(drawn, choice).outline(settings, times), misfit);
+        return Draw.of(mended.of(NightEngine.compile(drawn, choice).outline(settings, times), misfit));
     }
 }

@@ -15,20 +15,21 @@ import longnight.night.ModelChoice;
 import longnight.night.NightEngine;
 import longnight.night.NightResult;
 import longnight.night.NumericalSettings;
-import longnight.night.Outline;
 import longnight.night.Scenario;
 import longnight.study.SpreadAnswer.Quantity;
 
 /** Draws people, weathers and models until the answer no longer moves, and tells what moves it. */
 public final class SpreadStudy {
     private final SpreadQuestion question;
+    private final DrawMemory memory;
     private final int threads;
     private final Rows rows;
     private final Scenario given;
     private int nights;
 
-    private SpreadStudy(SpreadQuestion question, int threads) {
+    private SpreadStudy(SpreadQuestion question, DrawMemory memory, int threads) {
         this.question = question;
+        this.memory = memory;
         this.threads = threads;
         given = question.given();
         rows = new Rows(DoubtfulNight.dimensions(given), question.seed());
@@ -40,7 +41,12 @@ public final class SpreadStudy {
      * @param threads how many nights are run at once, 1 and up; the answer does not depend on it
      */
     public static SpreadAnswer of(SpreadQuestion question, int threads) {
-        return new SpreadStudy(question, threads).answer();
+        return of(question, DrawMemory.NONE, threads);
+    }
+
+    /** The same, going on where another run was broken off. */
+    public static SpreadAnswer of(SpreadQuestion question, DrawMemory memory, int threads) {
+        return new SpreadStudy(question, memory, threads).answer();
     }
 
     private SpreadAnswer answer() {
@@ -48,7 +54,7 @@ public final class SpreadStudy {
         NightResult atWorst = run(question.worst());
         DoubtfulNight night = new DoubtfulNight(question, asGiven);
         DoubtfulNight worstNight = new DoubtfulNight(question, atWorst);
-        List<Outline> together = new ArrayList<>();
+        List<Draw> together = new ArrayList<>();
         List<Cloud> clouds = clouds(night, together);
         List<Cloud> worst = clouds(worstNight, new ArrayList<>());
         Drivers drivers = new Drivers(night, together);
@@ -73,14 +79,17 @@ public final class SpreadStudy {
         return NightEngine.compile(scenario, ModelChoice.nominal()).run(NumericalSettings.standard());
     }
 
-    private List<Outline> ask(DoubtfulNight night, List<double[]> points, Set<Doubt> over) {
+    private List<Draw> ask(DoubtfulNight night, List<double[]> points, Set<Doubt> over) {
         nights += points.size();
-        return Together.ask(points, point -> night.at(point, over), threads);
+        List<Draw> draws = new ArrayList<>(memory.known(points.size()));
+        draws.addAll(Together.ask(
+                points.subList(draws.size(), points.size()), point -> night.at(point, over), memory::keep, threads));
+        return draws;
     }
 
     // --- Bands ---
 
-    private List<Cloud> clouds(DoubtfulNight night, List<Outline> together) {
+    private List<Cloud> clouds(DoubtfulNight night, List<Draw> together) {
         List<Cloud> clouds = new ArrayList<>();
         Set<Doubt> all = EnumSet.copyOf(question.over());
         for (Doubt doubt : all) {
@@ -92,7 +101,7 @@ public final class SpreadStudy {
         return List.copyOf(clouds);
     }
 
-    private Cloud cloud(DoubtfulNight night, Set<Doubt> over, List<Outline> draws) {
+    private Cloud cloud(DoubtfulNight night, Set<Doubt> over, List<Draw> draws) {
         extend(night, over, draws, SpreadAnswer.FIRST);
         double[] moved = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         boolean settled = false;
@@ -105,12 +114,16 @@ public final class SpreadStudy {
         return Cloud.of(over, night.nominal(), draws, settled, Math.max(moved[0], moved[1]));
     }
 
-    private void extend(DoubtfulNight night, Set<Doubt> over, List<Outline> draws, int to) {
+    private void extend(DoubtfulNight night, Set<Doubt> over, List<Draw> draws, int to) {
         draws.addAll(ask(night, rows.first(draws.size(), to), over));
     }
 
-    private static Spread bills(List<Outline> draws) {
-        return Spread.of(Double.NaN, draws.stream().mapToDouble(Band::bill).toArray());
+    private static Spread bills(List<Draw> draws) {
+        return Spread.of(
+                Double.NaN,
+                draws.stream()
+                        .mapToDouble(draw -> draw.hasStopped() ? Double.POSITIVE_INFINITY : draw.shortfallHeat())
+                        .toArray());
     }
 
     private static double moved(Spread from, Spread to) {
@@ -131,13 +144,13 @@ public final class SpreadStudy {
     /** Rows of draws with one group at a time from another draw. */
     private final class Drivers {
         private final DoubtfulNight night;
-        private final List<Outline> a;
-        private final List<Outline> b = new ArrayList<>();
-        private final Map<Driver, List<Outline>> crossed = new LinkedHashMap<>();
+        private final List<Draw> a;
+        private final List<Draw> b = new ArrayList<>();
+        private final Map<Driver, List<Draw>> crossed = new LinkedHashMap<>();
         private final Map<Quantity, Indices> found = new LinkedHashMap<>();
 
         /** @param together draws that are there already; more are added to them */
-        Drivers(DoubtfulNight night, List<Outline> together) {
+        Drivers(DoubtfulNight night, List<Draw> together) {
             this.night = night;
             a = together;
             for (Driver driver : Driver.values()) {
@@ -165,17 +178,17 @@ public final class SpreadStudy {
             b.addAll(ask(night, rows.second(from, n), over));
             crossed.forEach((driver, outlines) -> outlines.addAll(ask(
                     night, rows.crossed(from, n, place -> DoubtfulNight.driver(given, place) == driver), over)));
-            found.put(Quantity.SHORTFALL_HEAT, indices(n, outline -> extended(outline, outline.shortfallHeat())));
+            found.put(Quantity.SHORTFALL_HEAT, indices(n, draw -> extended(draw, draw.shortfallHeat())));
         }
 
-        private Indices indices(int n, ToDoubleFunction<Outline> quantity) {
+        private Indices indices(int n, ToDoubleFunction<Draw> quantity) {
             double[][] swapped = crossed.values().stream()
                     .map(each -> values(each, n, quantity))
                     .toArray(double[][]::new);
             return Indices.of(values(a, n, quantity), values(b, n, quantity), swapped, question.seed());
         }
 
-        private double[] values(List<Outline> outlines, int n, ToDoubleFunction<Outline> quantity) {
+        private double[] values(List<Draw> outlines, int n, ToDoubleFunction<Draw> quantity) {
             return outlines.subList(0, n).stream().mapToDouble(quantity).toArray();
         }
 
@@ -195,13 +208,13 @@ public final class SpreadStudy {
             return (int) Stream.concat(
                             Stream.concat(a.subList(0, size()).stream(), b.stream()),
                             crossed.values().stream().flatMap(List::stream))
-                    .filter(outline -> !Double.isNaN(outline.stopped()))
+                    .filter(Draw::hasStopped)
                     .count();
         }
 
         Map<Quantity, Map<Driver, Indices.Index>> indices() {
-            found.put(Quantity.DEMAND, indices(size(), Outline::demand));
-            found.put(Quantity.CORE_HEAT_DEFICIT, indices(size(), outline -> extended(outline, outline.deficitDawn())));
+            found.put(Quantity.DEMAND, indices(size(), Draw::demand));
+            found.put(Quantity.CORE_HEAT_DEFICIT, indices(size(), draw -> extended(draw, draw.deficitDawn())));
             Map<Quantity, Map<Driver, Indices.Index>> all = new LinkedHashMap<>();
             found.forEach((quantity, of) -> {
                 Map<Driver, Indices.Index> each = new LinkedHashMap<>();
@@ -222,9 +235,7 @@ public final class SpreadStudy {
     }
 
     /** A heat at dawn; that of a run that stopped extended to dawn in proportion. */
-    private static double extended(Outline outline, double heat) {
-        return Double.isNaN(outline.stopped())
-                ? heat
-                : heat * outline.times()[outline.times().length - 1] / Math.max(1, outline.stopped());
+    private double extended(Draw draw, double heat) {
+        return draw.hasStopped() ? heat * given.plan().duration() / Math.max(1, draw.stopped()) : heat;
     }
 }
