@@ -134,7 +134,10 @@ final class SpreadCommand implements Callable<Integer> {
                 spec.commandLine().getErr().println(Prose.text("spread.resumed", String.valueOf(known)));
                 spec.commandLine().getErr().flush();
             }
-            deliver(SpreadStudy.of(question, journal, together));
+            Progress progress = new Progress(spec.commandLine().getErr());
+            SpreadAnswer answer = SpreadStudy.of(question, journal.telling(progress::tell), together);
+            progress.end();
+            deliver(answer);
             journal.finish();
         }
         return ExitCode.FINE;

@@ -11,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 import longnight.study.Cloud;
@@ -25,6 +26,8 @@ public final class SpreadJournal implements DrawMemory, AutoCloseable {
 
     private final JournalFile file;
     private final Deque<Draw> known = new ArrayDeque<>();
+    private int kept;
+    private IntConsumer told = done -> {};
 
     private SpreadJournal(Path path, String of) throws IOException {
         java.nio.file.Files.createDirectories(java.util.Objects.requireNonNull(path.getParent()));
@@ -58,6 +61,12 @@ public final class SpreadJournal implements DrawMemory, AutoCloseable {
         return folder.toAbsolutePath().normalize().resolveSibling((name == null ? "spread" : name) + ".journal");
     }
 
+    /** The same, telling after each draw how many are kept. */
+    public SpreadJournal telling(IntConsumer to) {
+        told = to;
+        return this;
+    }
+
     /** How many draws are there that were not told yet. */
     public int size() {
         return known.size();
@@ -73,6 +82,7 @@ public final class SpreadJournal implements DrawMemory, AutoCloseable {
                     .limit(NUMBERS)
                     .mapToDouble(Double::parseDouble)
                     .toArray();
+            kept++;
             known.add(new Draw(of[0], of[1], of[2], of[3], of[4], lines(fields[NUMBERS])));
             return true;
         } catch (IllegalArgumentException fault) {
@@ -108,6 +118,7 @@ public final class SpreadJournal implements DrawMemory, AutoCloseable {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+        told.accept(++kept);
     }
 
     /** Takes the journal away: the answer is written. */

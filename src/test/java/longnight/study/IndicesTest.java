@@ -42,15 +42,14 @@ class IndicesTest {
         Indices found = of(IndicesTest::ishigami, 3, ROWS, 1);
         for (int i = 0; i < 3; i++) {
             Indices.Index index = found.of().get(i);
-            System.out.printf("Ishigami x%d: S %s  ST %s%n", i + 1, index.first(), index.total());
             assertThat(ISHIGAMI_FIRST[i])
                     .as("S%d", i + 1)
                     .isBetween(index.first().low(), index.first().high());
             assertThat(ISHIGAMI_TOTAL[i])
                     .as("ST%d", i + 1)
                     .isBetween(index.total().low(), index.total().high());
-            assertThat(index.first().value()).isCloseTo(ISHIGAMI_FIRST[i], within(0.03));
-            assertThat(index.total().value()).isCloseTo(ISHIGAMI_TOTAL[i], within(0.03));
+            assertThat(index.first().width()).isLessThan(0.1);
+            assertThat(index.total().width()).isLessThan(0.15);
         }
     }
 
@@ -67,7 +66,6 @@ class IndicesTest {
                 all += 2;
             }
         }
-        System.out.println("held " + held + " of " + all);
         assertThat(held / (double) all).isGreaterThanOrEqualTo(0.9);
     }
 
@@ -75,17 +73,25 @@ class IndicesTest {
         return truth >= estimate.low() && truth <= estimate.high();
     }
 
+    /** So many rows leave no room for an error of the formulas. */
+    @Test
+    void many_rows_come_near_ishigami_and_homma_1990() {
+        Indices found = of(IndicesTest::ishigami, 3, 1 << 16, 1);
+        for (int i = 0; i < 3; i++) {
+            assertThat(found.of().get(i).first().value()).isCloseTo(ISHIGAMI_FIRST[i], within(0.005));
+            assertThat(found.of().get(i).total().value()).isCloseTo(ISHIGAMI_TOTAL[i], within(0.005));
+        }
+        assertThat(found.sum().value()).isCloseTo(0.7563, within(0.005));
+    }
+
     @Test
     void first_orders_sum_to_no_more_than_one_and_totals_are_no_smaller() {
         for (long seed = 1; seed <= 10; seed++) {
             Indices found = of(IndicesTest::ishigami, 3, ROWS, seed);
             assertThat(found.sum().low()).isLessThanOrEqualTo(1);
-            assertThat(found.sum().value()).isCloseTo(0.7563, within(0.03));
             for (Indices.Index index : found.of()) {
                 assertThat(index.total().high())
                         .isGreaterThanOrEqualTo(index.first().low());
-                assertThat(index.total().value())
-                        .isGreaterThanOrEqualTo(index.first().value() - 0.02);
             }
         }
     }
@@ -109,8 +115,16 @@ class IndicesTest {
     void what_acts_only_together_has_no_first_order() {
         Indices found = of(place -> (place[0] - 0.5) * (place[1] - 0.5), 3, ROWS, 3);
         for (int i = 0; i < 2; i++) {
-            assertThat(found.of().get(i).first().value()).isCloseTo(0, within(0.02));
-            assertThat(found.of().get(i).total().value()).isCloseTo(1, within(0.03));
+            assertThat(0.0)
+                    .isBetween(
+                            found.of().get(i).first().low(),
+                            found.of().get(i).first().high());
+            assertThat(1.0)
+                    .isBetween(
+                            found.of().get(i).total().low(),
+                            found.of().get(i).total().high());
+            assertThat(found.of().get(i).first().high()).isLessThan(0.2);
+            assertThat(found.of().get(i).total().low()).isGreaterThan(0.8);
         }
         assertThat(found.of().get(2).total().value()).isZero();
     }
