@@ -1,5 +1,6 @@
 package longnight.study;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import longnight.night.NightResult;
  * @param given    the night as its files say
  * @param worst    the worst plausible night
  * @param indices  what drives the given night under everything in doubt, by quantity
+ * @param sums     of the first-order indices
  * @param rows     of the indices
  * @param settled  whether the indices are
  * @param stopped  runs behind the indices that left the model's range; their heats were extended to dawn in proportion
@@ -43,8 +45,8 @@ public record SpreadAnswer(
     public static final double WIDEST = 0.1;
 
     public SpreadAnswer {
-        indices = new LinkedHashMap<>(indices);
-        sums = new LinkedHashMap<>(sums);
+        indices = Collections.unmodifiableMap(new LinkedHashMap<>(indices)); // in the order of the quantities
+        sums = Collections.unmodifiableMap(new LinkedHashMap<>(sums));
     }
 
     /** Of what indices are told. */

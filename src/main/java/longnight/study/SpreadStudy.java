@@ -176,7 +176,7 @@ public final class SpreadStudy {
                 extend(night, over, a, n);
             }
             b.addAll(ask(night, rows.second(from, n), over));
-            crossed.forEach((driver, outlines) -> outlines.addAll(ask(
+            crossed.forEach((driver, draws) -> draws.addAll(ask(
                     night, rows.crossed(from, n, place -> DoubtfulNight.driver(given, place) == driver), over)));
             found.put(Quantity.SHORTFALL_HEAT, indices(n, draw -> extended(draw, draw.shortfallHeat())));
         }
@@ -188,8 +188,8 @@ public final class SpreadStudy {
             return Indices.of(values(a, n, quantity), values(b, n, quantity), swapped, question.seed());
         }
 
-        private double[] values(List<Draw> outlines, int n, ToDoubleFunction<Draw> quantity) {
-            return outlines.subList(0, n).stream().mapToDouble(quantity).toArray();
+        private double[] values(List<Draw> draws, int n, ToDoubleFunction<Draw> quantity) {
+            return draws.subList(0, n).stream().mapToDouble(quantity).toArray();
         }
 
         boolean isSettled() {
