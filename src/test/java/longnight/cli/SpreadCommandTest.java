@@ -230,7 +230,7 @@ class SpreadCommandTest {
         assertThat(help.code()).isZero();
         String example =
                 Session.flat(help.out()).replaceFirst(".*?Example: longnight (spread .*? --windier \"50 %\").*", "$1");
-        assertThat(example).startsWith("spread scenarios/windy-ridge.yaml --over people,forecast");
+        assertThat(example).startsWith("spread scenarios/overcast-forest.yaml --over people,forecast");
         List<String> words = new java.util.ArrayList<>();
         java.util.regex.Matcher word =
                 java.util.regex.Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(example);
