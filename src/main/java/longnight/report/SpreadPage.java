@@ -13,7 +13,7 @@ import longnight.study.SpreadAnswer.Quantity;
 /** The page about how far an answer is open, on the terminal. */
 public final class SpreadPage {
     private static final int NAME = 18;
-    private static final int DRIVER = 52;
+    private static final int DRIVER = 42;
     private static final int CELL = 17;
     private static final int SHARE = 10;
     private static final int INDEX = 24;
@@ -123,12 +123,17 @@ public final class SpreadPage {
         paragraph(Prose.text("spread.drivers"), 0);
         lines.add(left("", DRIVER)
                 + right(Prose.text("spread.head.first"), INDEX)
-                + right(Prose.text("spread.head.total"), INDEX));
+                + right(Prose.text("spread.head.total"), INDEX)
+                + right(Prose.text("spread.head.total.demand"), INDEX));
         for (Driver driver : words.ranked()) {
             Indices.Index index = words.index(Quantity.SHORTFALL_HEAT, driver);
             lines.add(left("  " + SpreadWording.driver(driver), DRIVER)
                     + right(SpreadWording.estimate(index.first()), INDEX)
-                    + right(SpreadWording.estimate(index.total()), INDEX));
+                    + right(SpreadWording.estimate(index.total()), INDEX)
+                    + right(
+                            SpreadWording.estimate(
+                                    words.index(Quantity.DEMAND, driver).total()),
+                            INDEX));
         }
         if (!words.little().isEmpty()) {
             paragraph(words.little(), 2);

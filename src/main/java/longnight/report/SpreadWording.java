@@ -180,16 +180,18 @@ final class SpreadWording {
         return java.util.Objects.requireNonNull(answer.sums().get(quantity));
     }
 
-    /** Groups that move shortfall heat, the most first. */
+    /** Groups that move shortfall heat or demand, those first that move shortfall heat most. */
     List<Driver> ranked() {
         return drawn().stream()
-                .filter(driver -> total(driver) >= LITTLE)
-                .sorted(Comparator.comparingDouble(this::total).reversed())
+                .filter(driver ->
+                        total(Quantity.SHORTFALL_HEAT, driver) >= LITTLE || total(Quantity.DEMAND, driver) >= LITTLE)
+                .sorted(Comparator.comparingDouble((Driver driver) -> total(Quantity.SHORTFALL_HEAT, driver))
+                        .reversed())
                 .toList();
     }
 
-    private double total(Driver driver) {
-        return index(Quantity.SHORTFALL_HEAT, driver).total().value();
+    private double total(Quantity quantity, Driver driver) {
+        return index(quantity, driver).total().value();
     }
 
     private List<Driver> drawn() {
@@ -248,7 +250,7 @@ final class SpreadWording {
         notes.add(Prose.text(
                 "spread.note.rule",
                 Figures.significant(100 * SpreadAnswer.TOLERANCE, 2),
-                units.line(Measure.HEAT, SpreadAnswer.FLOOR),
+                units.deadBand(),
                 Figures.significant(SpreadAnswer.WIDEST, 2)));
         notes.add(settled());
         notes.add(Prose.text(
