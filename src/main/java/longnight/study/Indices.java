@@ -10,8 +10,8 @@ import org.hipparchus.random.Well19937c;
  * Which share of a quantity's variance comes from each of several groups of inputs (Sobol 1993). The first-order index is the share
  * that would go if the group were known; the total index is the share that would stay if everything else were known (Homma and Saltelli
  * 1996). First order: Saltelli et al. 2010, Computer Physics Communications 181:259, table 2, formula b; total: Jansen 1999, formula f of
- * that table. Intervals hold 90 % of {@link #RESAMPLED} bootstrap samples over the rows (Archer, Saltelli and Sobol 1997); rows of a Sobol
- * sequence err less than independent ones, so that they are wide rather than narrow.
+ * that table. Intervals hold 90 % of {@link #RESAMPLED} bootstrap samples over the rows (Archer, Saltelli and Sobol 1997); rows of a
+ * Latin hypercube err less than independent ones, so that they are wide rather than narrow.
  *
  * @param of  the groups, in the order in which they were asked for
  * @param sum of the first-order indices: 1 where groups only add up, less where they act together

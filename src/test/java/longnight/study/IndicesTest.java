@@ -37,28 +37,12 @@ class IndicesTest {
         return points.stream().mapToDouble(function).toArray();
     }
 
+    /** Nine in ten; counting over 200 seeds leaves two or three in a hundred to chance. */
     @Test
-    void ishigami_and_homma_1990_lies_within_the_intervals() {
-        Indices found = of(IndicesTest::ishigami, 3, ROWS, 1);
-        for (int i = 0; i < 3; i++) {
-            Indices.Index index = found.of().get(i);
-            assertThat(ISHIGAMI_FIRST[i])
-                    .as("S%d", i + 1)
-                    .isBetween(index.first().low(), index.first().high());
-            assertThat(ISHIGAMI_TOTAL[i])
-                    .as("ST%d", i + 1)
-                    .isBetween(index.total().low(), index.total().high());
-            assertThat(index.first().width()).isLessThan(0.1);
-            assertThat(index.total().width()).isLessThan(0.15);
-        }
-    }
-
-    /** Nine in ten of independent rows; those of a Sobol sequence should not do worse. */
-    @Test
-    void intervals_hold_the_truth_at_least_as_often_as_they_say() {
+    void ishigami_and_homma_1990_lies_within_nine_in_ten_intervals() {
         int held = 0;
         int all = 0;
-        for (long seed = 1; seed <= 40; seed++) {
+        for (long seed = 1; seed <= 200; seed++) {
             Indices found = of(IndicesTest::ishigami, 3, 256, seed);
             for (int i = 0; i < 3; i++) {
                 held += holds(found.of().get(i).first(), ISHIGAMI_FIRST[i]) ? 1 : 0;
@@ -66,24 +50,34 @@ class IndicesTest {
                 all += 2;
             }
         }
-        assertThat(held / (double) all).isGreaterThanOrEqualTo(0.9);
+        assertThat(held / (double) all).isBetween(0.87, 0.97);
     }
 
     private static boolean holds(Indices.Estimate estimate, double truth) {
         return truth >= estimate.low() && truth <= estimate.high();
     }
 
-    /** So many rows leave no room for an error of the formulas. */
+    /** So many rows leave little room for an error of the formulas. */
     @Test
     void many_rows_come_near_ishigami_and_homma_1990() {
         Indices found = of(IndicesTest::ishigami, 3, 1 << 16, 1);
         for (int i = 0; i < 3; i++) {
-            assertThat(found.of().get(i).first().value()).isCloseTo(ISHIGAMI_FIRST[i], within(0.005));
-            assertThat(found.of().get(i).total().value())
-                    .isCloseTo(ISHIGAMI_TOTAL[i], within(0.005))
-                    .isGreaterThan(found.of().get(i).first().value() - 0.005);
+            Indices.Index index = found.of().get(i);
+            assertNear(index.first(), ISHIGAMI_FIRST[i], 0.02);
+            assertNear(index.total(), ISHIGAMI_TOTAL[i], 0.02);
+            assertThat(index.total().value()).isGreaterThan(index.first().value() - 0.01);
         }
-        assertThat(found.sum().value()).isCloseTo(0.7563, within(0.005));
+        assertNear(found.sum(), 0.7563, 0.03);
+    }
+
+    /**
+     * Within four standard errors, as the interval tells them (5 to 95 % are 3.29 of them).
+     *
+     * @param widest the interval may be
+     */
+    private static void assertNear(Indices.Estimate estimate, double truth, double widest) {
+        assertThat(estimate.width()).isLessThan(widest);
+        assertThat(estimate.value()).isCloseTo(truth, within(4 / 3.29 * estimate.width()));
     }
 
     @Test
@@ -101,15 +95,13 @@ class IndicesTest {
     /** Variances of a sum add up: 1, 4 and 9 parts of 14. */
     @Test
     void an_additive_function_has_first_order_and_total_alike() {
-        Indices found = of(place -> 100 + place[0] + 2 * place[1] + 3 * place[2], 3, ROWS, 7);
+        Indices found = of(place -> 100 + place[0] + 2 * place[1] + 3 * place[2], 3, 1 << 14, 7);
         double[] truth = {1 / 14.0, 4 / 14.0, 9 / 14.0};
         for (int i = 0; i < 3; i++) {
-            Indices.Index index = found.of().get(i);
-            assertThat(index.first().value()).isCloseTo(truth[i], within(0.01));
-            assertThat(index.total().value()).isCloseTo(truth[i], within(0.01));
+            assertNear(found.of().get(i).first(), truth[i], 0.05);
+            assertNear(found.of().get(i).total(), truth[i], 0.05);
         }
-        assertThat(found.sum().value()).isCloseTo(1, within(0.01));
-        assertThat(1.0).isBetween(found.sum().low(), found.sum().high());
+        assertNear(found.sum(), 1, 0.06);
     }
 
     /** A product of two centred inputs has no first order at all. */
