@@ -117,10 +117,12 @@ final class SpreadCommand implements Callable<Integer> {
                 new SpreadQuestion(night, doubts, people.of(night), forecast, kelvin, wind, draws, seed);
         if (!question.isWithinTheModel()) {
             throw fault(
-                    "fault.spread.cold",
+                    "fault.spread.air",
                     file.toString(),
                     String.format(Locale.ROOT, "%.1f", question.coldestAir()),
-                    String.valueOf((int) ModelRange.COLDEST_AIR));
+                    String.format(Locale.ROOT, "%.1f", question.warmestAir()),
+                    String.valueOf((int) ModelRange.COLDEST_AIR),
+                    String.valueOf((int) ModelRange.WARMEST_AIR));
         }
         @Nullable Path folder = to.folder();
         if (folder == null) { // the JSON alone: nothing is written, so nothing is kept

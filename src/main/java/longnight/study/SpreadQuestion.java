@@ -1,5 +1,6 @@
 package longnight.study;
 
+import java.util.Arrays;
 import java.util.Set;
 import longnight.night.ModelRange;
 import longnight.night.Scenario;
@@ -51,20 +52,34 @@ public record SpreadQuestion(
 
     /** The coldest air that any draw of either night may meet [degC]. */
     public double coldestAir() {
-        double off = over.contains(Doubt.FORECAST) ? forecast.air().most() : 0;
-        double coldest = Double.POSITIVE_INFINITY;
+        return Arrays.stream(air()).min().orElseThrow() - off() - colder;
+    }
+
+    /** The warmest air that any draw of the night as given may meet [degC]. */
+    public double warmestAir() {
+        return Arrays.stream(air()).max().orElseThrow() + off();
+    }
+
+    private double off() {
+        return over.contains(Doubt.FORECAST) ? forecast.air().most() : 0;
+    }
+
+    /** Air of the night, minute by minute [degC]. */
+    private double[] air() {
         OutdoorState state = new OutdoorState();
+        double start = night.plan().start();
         double end = night.plan().duration();
-        for (double t = night.plan().start(); t < end + 60; t += 60) {
-            night.surroundings().at(Math.min(t, end), state);
-            coldest = Math.min(coldest, state.airCelsius);
+        double[] air = new double[(int) Math.ceil((end - start) / 60) + 1];
+        for (int i = 0; i < air.length; i++) {
+            night.surroundings().at(Math.min(start + 60.0 * i, end), state);
+            air[i] = state.airCelsius;
         }
-        return coldest - off - colder;
+        return air;
     }
 
     /** Whether every draw stays in air for which the model has an answer. */
     public boolean isWithinTheModel() {
-        return coldestAir() >= ModelRange.COLDEST_AIR;
+        return coldestAir() >= ModelRange.COLDEST_AIR && warmestAir() <= ModelRange.WARMEST_AIR;
     }
 
     /** The night that all is held against: a recorded sky gives way to the clouds where the forecast is in doubt. */

@@ -243,6 +243,22 @@ class SpreadStudyTest {
     }
 
     @Test
+    void draws_stay_in_air_that_the_model_has_an_answer_for() {
+        Scenario night = night("windy-ridge.yaml");
+        Air air = Air.of(night);
+        SpreadQuestion fine = question(night, ALL, 64, 1);
+        assertThat(fine.isWithinTheModel()).isTrue();
+        assertThat(fine.coldestAir()).isCloseTo(air.lowest() - 2.5 * 2.5 - 2, within(0.1));
+        assertThat(question(night, EnumSet.of(Doubt.MODEL), 64, 1).coldestAir())
+                .isCloseTo(air.lowest() - 2, within(0.1));
+        Scenario warm = night.withSurroundings(
+                night.surroundings().under(weather -> weather.warmer(30 - fine.warmestAir() + 2.5 * 2.5)));
+        assertThat(question(warm, EnumSet.of(Doubt.MODEL), 64, 1).isWithinTheModel())
+                .isTrue();
+        assertThat(question(warm, ALL, 64, 1).isWithinTheModel()).isFalse();
+    }
+
+    @Test
     void a_question_needs_a_doubt_and_draws() {
         Scenario night = night("windy-ridge.yaml");
         assertThatThrownBy(() -> question(night, Set.of(), 64, 1)).isInstanceOf(IllegalArgumentException.class);
