@@ -42,6 +42,12 @@ final class Destination {
         }
     }
 
+    /** The folder that will be written; null for none. Known once {@link #require} was asked. */
+    @Nullable
+    Path folder() {
+        return folder;
+    }
+
     private boolean isJsonAlone() {
         return STANDARD_OUTPUT.equals(json);
     }

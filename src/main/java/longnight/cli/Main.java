@@ -79,6 +79,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new ColdestCommand())
                 .addSubcommand(new WorthCommand())
                 .addSubcommand(new GroupCommand())
+                .addSubcommand(new SpreadCommand())
                 .addSubcommand(new WintersCommand())
                 .addSubcommand(new ReplayCommand())
                 .addSubcommand(new LeastCommand())

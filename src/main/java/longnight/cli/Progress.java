@@ -19,11 +19,20 @@ final class Progress {
         this.seen = isTerminal();
     }
 
-    synchronized void tell(int done, int of) {
+    void tell(int done, int of) {
+        say(Prose.text("grid.progress", String.valueOf(done), String.valueOf(of)));
+    }
+
+    /** Where nobody knows how many there will be. */
+    void tell(int done) {
+        say(Prose.text("spread.progress", String.valueOf(done)));
+    }
+
+    private synchronized void say(String text) {
         long now = System.currentTimeMillis();
         if (seen && now - last >= SELDOM) {
             last = now;
-            err.print("\r" + Prose.text("grid.progress", String.valueOf(done), String.valueOf(of)));
+            err.print("\r" + text);
             err.flush();
         }
     }

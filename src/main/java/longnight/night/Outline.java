@@ -42,9 +42,18 @@ public record Outline(
     /** Whether it holds, easily or by shivering, by the lines of the verdict. */
     public boolean holds() {
         return Double.isNaN(stopped)
-                && !(demand > VerdictRule.SHIVERING)
-                && deficitDawn <= VerdictRule.DEAD_BAND
-                && coreLowest >= VerdictRule.CORE;
+                && !crosses(Verdict.Line.DEMAND)
+                && !crosses(Verdict.Line.CORE_HEAT_DEFICIT)
+                && !crosses(Verdict.Line.CORE_35);
+    }
+
+    /** Whether one of the verdict's lines is crossed, by the numbers kept here. */
+    public boolean crosses(Verdict.Line line) {
+        return switch (line) {
+            case DEMAND -> demand > VerdictRule.SHIVERING;
+            case CORE_HEAT_DEFICIT -> !(deficitDawn <= VerdictRule.DEAD_BAND);
+            case CORE_35 -> !(coreLowest >= VerdictRule.CORE);
+        };
     }
 
     /**

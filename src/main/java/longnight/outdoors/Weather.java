@@ -1,6 +1,7 @@
 package longnight.outdoors;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import longnight.air.Temperature;
 
 /**
@@ -80,6 +81,18 @@ public record Weather(
         return new Weather(time, airCelsius, relativeHumidity, wind, cloud, precipitation, pressure, skyLongwave);
     }
 
+    /**
+     * The same course with all of its wind stronger or weaker.
+     *
+     * @param factor on the wind [1], 0 and up
+     * @param most   to which wind is held [m/s], 0 to 75
+     */
+    public Weather windier(double factor, double most) {
+        double[] wind =
+                Arrays.stream(wind10).map(v -> Math.min(most, factor * v)).toArray();
+        return new Weather(time, airCelsius, relativeHumidity, wind, cloud, precipitation, pressure, skyLongwave);
+    }
+
     /** The same course without rain and snow; clouds and humidity stay. */
     public Weather withoutPrecipitation() {
         double[] none = new double[time.length];
@@ -93,5 +106,44 @@ public record Weather(
         Arrays.fill(covered, 1);
         Arrays.fill(unknown, Double.NaN);
         return new Weather(time, airCelsius, relativeHumidity, wind10, covered, precipitation, pressure, unknown);
+    }
+
+    /** The same course with what radiation was recorded of the sky forgotten: it then follows from air and cloud. */
+    public Weather withoutRecordedSky() {
+        double[] unknown = new double[time.length];
+        Arrays.fill(unknown, Double.NaN);
+        return new Weather(time, airCelsius, relativeHumidity, wind10, cloud, precipitation, pressure, unknown);
+    }
+
+    /**
+     * The same course with entries at more times, which changes nothing by itself.
+     *
+     * @param more times wanted [s]; those outside the series are left out
+     */
+    public Weather withEntriesAt(double[] more) {
+        double[] all = DoubleStream.concat(
+                        Arrays.stream(time), Arrays.stream(more).filter(t -> t > time[0] && t < time[time.length - 1]))
+                .sorted()
+                .distinct()
+                .toArray();
+        double[][] out = new double[7][all.length];
+        for (int k = 0; k < all.length; k++) {
+            int i = Arrays.binarySearch(time, all[k]);
+            int before = i >= 0 ? i : -i - 2;
+            int after = i >= 0 ? i : before + 1;
+            double f = i >= 0 ? 0 : (all[k] - time[before]) / (time[after] - time[before]);
+            out[0][k] = between(airCelsius, before, after, f);
+            out[1][k] = between(relativeHumidity, before, after, f);
+            out[2][k] = between(wind10, before, after, f);
+            out[3][k] = between(cloud, before, after, f);
+            out[4][k] = precipitation[before];
+            out[5][k] = between(pressure, before, after, f);
+            out[6][k] = between(skyLongwave, before, after, f);
+        }
+        return new Weather(all, out[0], out[1], out[2], out[3], out[4], out[5], out[6]);
+    }
+
+    private static double between(double[] values, int before, int after, double f) {
+        return f == 0 ? values[before] : values[before] + f * (values[after] - values[before]);
     }
 }

@@ -86,12 +86,12 @@ final class Notes {
         return Wording.clean(text.toString());
     }
 
-    /** Every caution in full, and every guess with its reason. */
+    /** {@link #end(List, List, Units)} in metric units. */
     static String end(List<Caution> cautions, List<Guess> guessed) {
         return end(cautions, guessed, Units.METRIC);
     }
 
-    /** The same for readers of one unit system. */
+    /** Every caution in full, and every guess with its reason. */
     static String end(List<Caution> cautions, List<Guess> guessed, Units units) {
         StringBuilder text = new StringBuilder();
         cautions(text, cautions, units);

@@ -48,6 +48,17 @@ public final class ScenarioReader {
         return read(night, instead, new Shelf());
     }
 
+    /**
+     * One digest of everything that {@link #read(Path, Instead)} reads: the same when, and only when, the same question is asked.
+     *
+     * @throws InputFault as above
+     */
+    public static String digest(Path night, Instead instead) {
+        Shelf shelf = new Shelf();
+        read(night, instead, shelf);
+        return shelf.digest(Place.of(night).file().toAbsolutePath().resolveSibling(""));
+    }
+
     /** The same with files that other readings share. */
     static Loaded read(Path night, Instead instead, Shelf shelf) {
         return read(night(night, shelf), Others.of(instead, shelf), new Findings(shelf));

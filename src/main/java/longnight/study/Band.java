@@ -88,15 +88,35 @@ public record Band(
     public static List<Outline> outlines(
             NightResult nominal, NumericalSettings settings, Draws draws, int threads, double[] times) {
         Scenario scenario = nominal.scenario();
-        Outline fine = Outline.of(nominal, times);
-        Outline coarse = NightEngine.compile(scenario, ModelChoice.nominal()).outline(settings, times);
+        Mended mended = Mended.of(nominal, scenario, settings, times);
         List<Outline> run =
                 draws.ask(model -> NightEngine.compile(scenario, model).outline(settings, times), threads);
-
-        double warmth = warmth(nominal);
         return IntStream.range(0, run.size())
-                .mapToObj(i -> run.get(i).moved(coarse, fine).losing(draws.skinMisfit(i) / warmth))
+                .mapToObj(i -> mended.of(run.get(i), draws.skinMisfit(i)))
                 .toList();
+    }
+
+    /**
+     * What makes up for long steps and adds the misfit of the skin.
+     *
+     * @param coarse the nominal model in long steps
+     * @param fine   the nominal model in the steps of the answer
+     * @param warmth how much warmer the skin is than the air [K]
+     */
+    record Mended(Outline coarse, Outline fine, double warmth) {
+
+        /** @param same the nominal answer's scenario, perhaps with more corners in its weather */
+        static Mended of(NightResult nominal, Scenario same, NumericalSettings settings, double[] times) {
+            return new Mended(
+                    NightEngine.compile(same, ModelChoice.nominal()).outline(settings, times),
+                    Outline.of(nominal, times),
+                    Band.warmth(nominal));
+        }
+
+        /** @param misfit how much warmer the skin is taken to be than the run says [K] */
+        Outline of(Outline run, double misfit) {
+            return run.moved(coarse, fine).losing(misfit / warmth);
+        }
     }
 
     /** How much warmer the skin is than the air, mean of the rows, at least {@link #LEAST_WARMTH} [K]. */

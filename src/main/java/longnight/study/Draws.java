@@ -74,7 +74,6 @@ public final class Draws {
             shift[i] = chance.nextDouble();
         }
         SobolSequenceGenerator sequence = new SobolSequenceGenerator(shift.length);
-        NormalDistribution normal = new NormalDistribution();
         List<ModelChoice> models = new ArrayList<>(n);
         double[] misfits = new double[n];
         for (int i = 0; i < n; i++) {
@@ -82,10 +81,24 @@ public final class Draws {
             for (int d = 0; d < point.length; d++) {
                 point[d] = (point[d] + shift[d]) % 1.0;
             }
-            models.add(model(point, peak));
-            misfits[i] = SKIN_MISFIT * normal.inverseCumulativeProbability(inside(point[factors]));
+            models.add(model(point, 0, peak));
+            misfits[i] = misfit(point[factors]);
         }
         return new Draws(seed, models, misfits);
+    }
+
+    /**
+     * The model at a place of the usual distributions.
+     *
+     * @param place 0 to 1 in each direction of {@link #factors}, the first of them at {@code from}
+     */
+    static ModelChoice model(double[] place, int from) {
+        return model(place, from, PEAK);
+    }
+
+    /** How much warmer the skin is taken to be than a model says, at a place 0 to 1 of its distribution [K]. */
+    static double misfit(double place) {
+        return SKIN_MISFIT * new NormalDistribution().inverseCumulativeProbability(inside(place));
     }
 
     /** Away from the ends, where a normal value is infinite. */
@@ -93,19 +106,19 @@ public final class Draws {
         return Math.min(1 - 1e-6, Math.max(1e-6, u));
     }
 
-    private static ModelChoice model(double[] point, double peak) {
+    private static ModelChoice model(double[] point, int from, double peak) {
         ParameterSet<BodyParameter> body = ParameterSet.nominal(BodyParameter.class);
         ParameterSet<ClothingParameter> clothing = ParameterSet.nominal(ClothingParameter.class);
         ParameterSet<OutdoorParameter> outdoors = ParameterSet.nominal(OutdoorParameter.class);
         BodyOptions options = BodyOptions.nominal();
         for (int d = 0; d < Factors.ALL.size(); d++) {
             Factor factor = Factors.ALL.get(d);
-            if (factor.members().isEmpty() && point[d] < GATED_SHARE) {
+            if (factor.members().isEmpty() && point[from + d] < GATED_SHARE) {
                 options = new BodyOptions(
                         BodyOptions.Law.GATED, options.limbs(), options.basalHeat(), options.peakHeat());
             }
             for (Factor.Member member : factor.members()) {
-                double value = member.at(point[d], peak);
+                double value = member.at(point[from + d], peak);
                 ModelParameter parameter = member.parameter();
                 if (parameter instanceof BodyParameter of) {
                     body = body.with(of, value);

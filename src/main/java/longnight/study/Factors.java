@@ -107,5 +107,18 @@ final class Factors {
             .flatMap(List::stream)
             .toList();
 
+    /** What a factor of {@link #ALL} belongs to. */
+    static Driver driver(int factor) {
+        if (factor < BODY.size()) {
+            return Driver.BODY;
+        }
+        if (factor >= BODY.size() + CLOTHING_AND_OUTDOORS.size()) {
+            return Driver.WATER_AND_WORK;
+        }
+        return ALL.get(factor).members().get(0).parameter() instanceof longnight.outdoors.OutdoorParameter
+                ? Driver.OUTDOORS
+                : Driver.CLOTHING;
+    }
+
     private Factors() {}
 }

@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** The same question asked of many, several at a time. */
@@ -18,6 +19,16 @@ final class Together {
      * @param threads how many work at once, 1 and up
      */
     static <Q, A> List<A> ask(List<Q> questions, Function<? super Q, ? extends A> answer, int threads) {
+        return ask(questions, answer, each -> {}, threads);
+    }
+
+    /**
+     * The same, telling each answer as soon as it and all before it are there.
+     *
+     * @param told in the order of the questions, by the calling thread
+     */
+    static <Q, A> List<A> ask(
+            List<Q> questions, Function<? super Q, ? extends A> answer, Consumer<? super A> told, int threads) {
         ExecutorService pool = Executors.newFixedThreadPool(threads, Together::worker);
         try {
             List<Future<A>> waiting = new ArrayList<>(questions.size());
@@ -26,7 +37,9 @@ final class Together {
             }
             List<A> answers = new ArrayList<>(questions.size());
             for (Future<A> each : waiting) {
-                answers.add(each.get());
+                A found = each.get();
+                answers.add(found);
+                told.accept(found);
             }
             return answers;
         } catch (ExecutionException fault) {

@@ -7,6 +7,8 @@
  * besides. A {@link longnight.study.Band} is a night under all of them. Two kits that are to be compared are run under the same
  * draws and compared draw by draw: what both share then drops out.
  *
+ * <p>{@link longnight.study.SpreadStudy} draws people and forecasts as well, and asks which of all that opens the answer most.
+ *
  * <p>Every share and every quantile here is one of the model, that is of how well its own constants are known. None is a chance
  * of a person, and no text may make one of it.
  */

@@ -105,7 +105,7 @@ class GridJournalTest {
         assertThat(Files.readAllBytes(journal)).isEqualTo(damaged);
 
         Files.writeString(journal, "my notes\n");
-        refused("no journal of a grid", "digest", "1", Part.WHOLE);
+        refused("no journal of this verb", "digest", "1", Part.WHOLE);
         assertThat(journal).hasContent("my notes\n");
     }
 
