@@ -78,6 +78,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new MergeCommand())
                 .addSubcommand(new ColdestCommand())
                 .addSubcommand(new WorthCommand())
+                .addSubcommand(new PocketCommand())
                 .addSubcommand(new WintersCommand())
                 .addSubcommand(new ReplayCommand())
                 .addSubcommand(new LeastCommand())

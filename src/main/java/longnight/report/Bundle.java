@@ -13,6 +13,7 @@ public final class Bundle {
     private final List<String> names;
     private final Map<String, Supplier<Picture>> pictures = new LinkedHashMap<>();
     private final Map<String, Supplier<Page>> pages = new LinkedHashMap<>();
+    private final Map<String, Supplier<byte[]>> sheets = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
     private @Nullable String notes;
 
@@ -57,6 +58,13 @@ public final class Bundle {
         return this;
     }
 
+    /** Adds a file that is no text, to be made when the bundle is written; left out like a page where it cannot be made. */
+    Bundle sheet(String name, Supplier<byte[]> sheet) {
+        require(name);
+        sheets.put(name, sheet);
+        return this;
+    }
+
     private void require(String name) {
         if (!names.contains(name)) {
             throw new IllegalArgumentException(name + " is not among the files of this answer: " + names);
@@ -86,6 +94,7 @@ public final class Bundle {
                 drawn.put(name + ".png", picture.png());
                 drawn.put(name + ".svg", picture.svg());
             });
+            sheets.forEach((name, sheet) -> drawn.put(name, sheet.get()));
             pages.forEach((name, page) -> drawn.put(name, Html.text(page.get()).getBytes(StandardCharsets.UTF_8)));
         } catch (Error | UncheckedIOException fault) {
             return Prose.text("chart.missing", fault.toString());

@@ -1,11 +1,7 @@
 package longnight.report;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -70,9 +66,7 @@ final class NightPage {
         for (Caution caution : result.cautions()) {
             page.caution(Wording.fullText(caution, units));
         }
-        @Nullable String version = NightPage.class.getPackage().getImplementationVersion();
-        page.footer.add(
-                Prose.text("html.made-by", version == null ? Prose.text("html.unpackaged") : version, fingerprint()));
+        page.footer.add(MadeBy.line(ResultJson.text(result, band)));
         return page;
     }
 
@@ -261,16 +255,5 @@ final class NightPage {
 
     private static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /** The same question gives the same answer to the last digit, and so the same fingerprint. */
-    private String fingerprint() {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(ResultJson.text(result, band).getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest).substring(0, 16);
-        } catch (NoSuchAlgorithmException fault) {
-            throw new IllegalStateException(fault);
-        }
     }
 }
