@@ -65,6 +65,11 @@ public final class Bundle {
         return this;
     }
 
+    /** Adds the page of an answer about many nights, made of what the bundle holds when it is written. */
+    Bundle report(AnswerPage page) {
+        return page(AnswerPage.FILE, () -> page.made(pictures, texts));
+    }
+
     private void require(String name) {
         if (!names.contains(name)) {
             throw new IllegalArgumentException(name + " is not among the files of this answer: " + names);

@@ -23,7 +23,8 @@ public final class ColdestFiles {
             CURVES,
             TABLE,
             ColdestJson.FILE,
-            NOTES);
+            NOTES,
+            AnswerPage.FILE);
 
     private ColdestFiles() {}
 
@@ -35,7 +36,23 @@ public final class ColdestFiles {
                 .file(CURVES, csv(coldest, printer -> curves(coldest, printer)))
                 .file(TABLE, csv(coldest, printer -> table(coldest, printer)))
                 .file(ColdestJson.FILE, ColdestJson.text(coldest))
-                .notes(NOTES, notes(coldest));
+                .notes(NOTES, notes(coldest))
+                .report(page(coldest));
+    }
+
+    private static AnswerPage page(Coldest coldest) {
+        List<String> told = new ArrayList<>(List.of(ColdestWording.given(coldest)));
+        told.addAll(ColdestWording.notes(coldest));
+        return new AnswerPage(
+                Prose.text("html.coldest.title"),
+                ColdestWording.answer(coldest),
+                ColdestWording.beside(coldest),
+                Wording.who(coldest.asGiven()),
+                told,
+                ColdestWording.caution(),
+                coldest.cautions(),
+                coldest.asGiven().guessed(),
+                Units.METRIC);
     }
 
     private static String csv(Coldest coldest, StudyTexts.Rows rows) {

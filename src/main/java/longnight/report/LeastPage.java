@@ -47,6 +47,36 @@ public final class LeastPage {
         return lines;
     }
 
+    /** The same for browsers. */
+    static AnswerPage html(LeastAnswer answer) {
+        List<String> told = new ArrayList<>();
+        List<Found> found = answer.proof().found();
+        if (!found.isEmpty()) {
+            told.add(LeastWords.margin(answer, found.get(0)));
+            told.addAll(LeastWords.nights(answer, found.get(0)));
+            answer.without()
+                    .forEach(each -> told.add(
+                            Wording.name(each.id() + ": " + each.name()) + ": " + LeastWords.without(answer, each)));
+        }
+        @Nullable Nothing nothing = answer.nothing();
+        if (nothing != null) {
+            told.addAll(LeastWords.nothing(answer, nothing));
+        }
+        told.addAll(LeastWords.certificate(answer));
+        return new AnswerPage(
+                Prose.text("html.least.title"),
+                LeastWords.headline(answer),
+                found.isEmpty() ? "" : LeastWords.atRisk(found.get(0)),
+                LeastWords.about(answer),
+                told,
+                "",
+                LeastWords.cautions(answer),
+                answer.question().nights().stream()
+                        .flatMap(night -> night.guesses().stream())
+                        .toList(),
+                Units.METRIC);
+    }
+
     private static void found(LeastAnswer answer, List<String> lines) {
         Found least = answer.proof().found().get(0);
         lines.add(row(

@@ -22,6 +22,8 @@ enum Measure {
     TURNOVER(of(Unit.MEGAJOULE, 1), of(Unit.KILOCALORIE, 0)),
     /** Per body surface; engine: J/m2. */
     HEAT_PER_AREA(of("kJ/m²", 1e3, 0), of("kcal/m²", Unit.KILOCALORIE.toEngine(1), 0)),
+    /** Engine: J/kg. */
+    HEAT_PER_MASS(of("kJ/g", 1e6, 2), of("kcal/oz", Unit.KILOCALORIE.toEngine(1) / Unit.OUNCE.toEngine(1), 1)),
     /** Engine: W. */
     POWER(of("W", 1, 0), of("W", 1, 0)),
     /** Engine: W/m2. */

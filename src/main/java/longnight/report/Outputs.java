@@ -60,11 +60,21 @@ public final class Outputs {
 
     /** Every file that a comparison's folder may hold. */
     public static final List<String> COMPARE = List.of(
-            CompareChart.FILE + ".png", CompareChart.FILE + ".svg", CompareCsv.FILE, CompareJson.FILE, Notes.FILE);
+            CompareChart.FILE + ".png",
+            CompareChart.FILE + ".svg",
+            CompareCsv.FILE,
+            CompareJson.FILE,
+            Notes.FILE,
+            AnswerPage.FILE);
 
     /** Every file that the folder of a lightest kit may hold. */
-    public static final List<String> LEAST =
-            List.of(LeastChart.FILE + ".png", LeastChart.FILE + ".svg", LeastCsv.FILE, LeastJson.FILE, Notes.FILE);
+    public static final List<String> LEAST = List.of(
+            LeastChart.FILE + ".png",
+            LeastChart.FILE + ".svg",
+            LeastCsv.FILE,
+            LeastJson.FILE,
+            Notes.FILE,
+            AnswerPage.FILE);
 
     private static final String EARLIER = "earlier-";
 
@@ -168,7 +178,8 @@ public final class Outputs {
                 .picture(CompareChart.FILE, () -> CompareChart.picture(answer))
                 .file(CompareCsv.FILE, CompareCsv.text(answer))
                 .file(CompareJson.FILE, CompareJson.text(answer))
-                .notes(Notes.FILE, Notes.text(answer));
+                .notes(Notes.FILE, Notes.text(answer))
+                .report(ComparePage.html(answer));
     }
 
     /** What belongs into the folder of a lightest kit. */
@@ -177,7 +188,8 @@ public final class Outputs {
                 .picture(LeastChart.FILE, () -> LeastChart.picture(answer))
                 .file(LeastCsv.FILE, LeastCsv.text(answer))
                 .file(LeastJson.FILE, LeastJson.text(answer))
-                .notes(Notes.FILE, Notes.text(answer));
+                .notes(Notes.FILE, Notes.text(answer))
+                .report(LeastPage.html(answer));
     }
 
     /** {@link #write(NightResult, Path, Units)} in metric units. */

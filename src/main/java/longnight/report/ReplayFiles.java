@@ -12,7 +12,7 @@ public final class ReplayFiles {
 
     /** Every file that the folder may hold. */
     public static final List<String> NAMES =
-            List.of(ReplayChart.NAME + ".png", ReplayChart.NAME + ".svg", TABLE, JSON, Notes.FILE);
+            List.of(ReplayChart.NAME + ".png", ReplayChart.NAME + ".svg", TABLE, JSON, Notes.FILE, AnswerPage.FILE);
 
     private ReplayFiles() {}
 
@@ -22,7 +22,23 @@ public final class ReplayFiles {
         if (!replay.seen().isEmpty()) {
             bundle.picture(ReplayChart.NAME, () -> ReplayChart.of(replay));
         }
-        return bundle.file(TABLE, table(replay)).file(JSON, json(replay)).notes(Notes.FILE, notes(replay));
+        return bundle.file(TABLE, table(replay))
+                .file(JSON, json(replay))
+                .notes(Notes.FILE, notes(replay))
+                .report(page(replay));
+    }
+
+    private static AnswerPage page(Replay replay) {
+        return new AnswerPage(
+                Prose.text("html.replay.title"),
+                ReplayPage.headline(replay),
+                "",
+                Wording.who(replay.asIs()),
+                ReplayPage.sentences(replay),
+                "",
+                replay.cautions(),
+                replay.asIs().guessed(),
+                Units.METRIC);
     }
 
     private static String notes(Replay replay) {

@@ -54,6 +54,14 @@ public final class ReplayPage {
         return lines;
     }
 
+    /** What is told below the answer, without tables. */
+    static List<String> sentences(Replay replay) {
+        List<String> all = paragraphs(replay);
+        return all.subList(2, all.size()).stream()
+                .filter(line -> !line.startsWith(" "))
+                .toList();
+    }
+
     /** The answer in one sentence. */
     static String headline(Replay replay) {
         HeatOffset offset = replay.offset();

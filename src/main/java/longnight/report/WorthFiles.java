@@ -23,7 +23,8 @@ public final class WorthFiles {
             CHANGES,
             ASSUMPTIONS,
             WorthJson.FILE,
-            NOTES);
+            NOTES,
+            AnswerPage.FILE);
 
     private WorthFiles() {}
 
@@ -35,7 +36,23 @@ public final class WorthFiles {
                 .file(CHANGES, csv(worth, printer -> changes(worth, printer)))
                 .file(ASSUMPTIONS, csv(worth, printer -> assumptions(worth, printer)))
                 .file(WorthJson.FILE, WorthJson.text(worth))
-                .notes(NOTES, notes(worth));
+                .notes(NOTES, notes(worth))
+                .report(page(worth));
+    }
+
+    private static AnswerPage page(Worth worth) {
+        List<String> told = new ArrayList<>(List.of(WorthWording.planned(worth)));
+        told.addAll(WorthWording.notes(worth));
+        return new AnswerPage(
+                Prose.text("html.worth.title"),
+                WorthWording.answer(worth),
+                Wording.atRisk(worth.asPlanned()),
+                Wording.who(worth.asPlanned()),
+                told,
+                WorthWording.caution(),
+                worth.cautions(),
+                worth.asPlanned().guessed(),
+                Units.METRIC);
     }
 
     private static String csv(Worth worth, StudyTexts.Rows rows) {

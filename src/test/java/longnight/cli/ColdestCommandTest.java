@@ -57,6 +57,7 @@ class ColdestCommandTest {
         assertThat(answer.at("/format").asText()).isEqualTo("longnight-coldest/1");
         assertThat(answer.at("/curves")).hasSize(4);
         assertThat(answer.at("/table")).hasSize(24);
+        assertThat(BrowserPage.check(there)).contains("Begun damp", "mean air [°C]", "nights were run");
         double mean = answer.at("/curves/0/limits/0/meanAir_degC").asDouble();
         List<String> csv = Files.readAllLines(there.resolve("coldest.csv"));
         assertThat(Double.parseDouble(csv.get(1).split(",")[4]))

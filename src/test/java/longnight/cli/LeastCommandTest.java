@@ -74,6 +74,7 @@ class LeastCommandTest {
         assertThat(Files.readString(results.resolve("notes.txt"))).contains(CAUTION, "What was guessed");
         assertThat(Files.readString(results.resolve("least.svg"))).contains("planning aid", "boots");
         assertThat(results.resolve("least.png")).isNotEmptyFile();
+        assertThat(BrowserPage.check(results)).contains("Lightest kit that holds on paper", "boots");
     }
 
     @Test

@@ -51,6 +51,7 @@ class ReplayCommandTest {
             assertThat(text).as(name).containsAnyOf(caution, full);
         }
         assertThat(there.resolve("log-and-model.png")).isNotEmptyFile();
+        assertThat(BrowserPage.check(there)).contains("This log", "half hours of sensors", "logged [°C]");
     }
 
     @Test
