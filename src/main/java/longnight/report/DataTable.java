@@ -43,6 +43,7 @@ final class DataTable {
                 case "kJ/g" -> of(name, Measure.HEAT_PER_MASS, 1e6, units);
                 case "g" -> of(name, Measure.PIECE, 1e-3, units);
                 case "kg" -> of(name, Measure.LOAD, 1, units);
+                case "degF" -> new Column(name + " [°F]", true, null, 1, units);
                 default -> new Column(head, true, null, 1, units);
             };
         }

@@ -143,7 +143,7 @@ final class HourCsv {
     }
 
     /** " [degC]", in plain letters. */
-    private static String unit(Units units, Measure measure) {
+    static String unit(Units units, Measure measure) {
         return " [" + units.unit(measure).replace("°", "deg") + "]";
     }
 

@@ -24,6 +24,11 @@ final class StudyTexts {
 
     /** As {@link HourCsv}: the header first, remarks and cautions in full as comments at the end. */
     static String table(List<String> remarks, List<Caution> cautions, Rows rows) {
+        return table(remarks, cautions, Units.METRIC, rows);
+    }
+
+    /** The same with cautions in other units; the rows' are the caller's. */
+    static String table(List<String> remarks, List<Caution> cautions, Units units, Rows rows) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, HourCsv.FORMAT)) {
             rows.print(printer);
@@ -31,7 +36,7 @@ final class StudyTexts {
                 printer.printComment(remark);
             }
             for (Caution caution : cautions) {
-                printer.printComment(Wording.fullText(caution));
+                printer.printComment(Wording.fullText(caution, units));
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault); // a StringBuilder does not fail
@@ -65,12 +70,17 @@ final class StudyTexts {
         return JsonText.word(constant);
     }
 
+    /** {@link #guess(Guess, Units)} in metric units. */
     static String guess(Guess guess) {
+        return guess(guess, Units.METRIC);
+    }
+
+    static String guess(Guess guess, Units units) {
         return Prose.text(
                 "notes.guessed.line",
                 guess.subject(),
-                Figures.guessedQuantity(guess),
-                Figures.guessedValue(guess, 3),
+                units.guessedQuantity(guess),
+                units.guessedValue(guess, 3),
                 guess.reason());
     }
 }
