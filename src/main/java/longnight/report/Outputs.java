@@ -183,13 +183,13 @@ public final class Outputs {
     }
 
     /** What belongs into the folder of a lightest kit. */
-    public static Bundle of(LeastAnswer answer) {
+    public static Bundle of(LeastAnswer answer, Units units) {
         return new Bundle(LEAST)
-                .picture(LeastChart.FILE, () -> LeastChart.picture(answer))
-                .file(LeastCsv.FILE, LeastCsv.text(answer))
+                .picture(LeastChart.FILE, () -> LeastChart.picture(answer, units))
+                .file(LeastCsv.FILE, LeastCsv.text(answer, units))
                 .file(LeastJson.FILE, LeastJson.text(answer))
-                .notes(Notes.FILE, Notes.text(answer))
-                .report(LeastPage.html(answer));
+                .notes(Notes.FILE, Notes.text(answer, units))
+                .report(LeastPage.html(answer, units));
     }
 
     /** {@link #write(NightResult, Path, Units)} in metric units. */
