@@ -13,6 +13,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import longnight.report.Console;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -100,6 +103,38 @@ class PocketCommandTest {
         for (JsonNode caution :
                 new ObjectMapper().readTree(out.resolve("pocket.json").toFile()).at("/cautions")) {
             assertThat(text).contains(Session.flat(caution.at("/text").asText()));
+        }
+    }
+
+    /** Two verbs that are asked the same must not give two answers. */
+    @Test
+    void a_typical_person_begun_dry_is_told_what_coldest_tells() throws Exception {
+        String night = SCENARIOS.resolve("overcast-forest.yaml").toString();
+        assertThat(Session.of("coldest", night, "--out", folder.resolve("c").toString())
+                        .code())
+                .isZero();
+        assertThat(Session.of("pocket", night, "--out", folder.resolve("p").toString())
+                        .code())
+                .isZero();
+        List<String> told = rows(folder.resolve("c/temperature-by-wind.csv")).stream()
+                .map(row -> String.join(",", row.get(0), row.get(2), row.get(3), row.get(4), row.get(5)))
+                .toList();
+        List<String> typical = rows(folder.resolve("p/pocket.csv")).stream()
+                .filter(row -> row.get(4).equals("dry") && !row.get(2).equals("a small lean person"))
+                .map(row -> String.join(",", row.get(0), row.get(3), row.get(5), row.get(6), row.get(7)))
+                .toList();
+        assertThat(typical).hasSize(8 * 3).isEqualTo(told);
+    }
+
+    private static List<CSVRecord> rows(Path table) throws IOException {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setCommentMarker('#')
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (CSVParser parser = format.parse(Files.newBufferedReader(table))) {
+            return parser.getRecords();
         }
     }
 
