@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import longnight.assumption.Guess;
 import longnight.night.Caution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The page for browsers of any answer about many nights. Its pictures and tables are those of the answer's folder, so that a verb has
@@ -19,7 +20,7 @@ import longnight.night.Caution;
  * @param told     sentences below the pictures
  * @param own      cautions of this kind of answer; may be empty
  * @param cautions that apply, the general one first
- * @param guessed  everything guessed
+ * @param guessed  everything guessed; null where the answer does not know it
  * @param units    of the tables
  */
 record AnswerPage(
@@ -30,7 +31,7 @@ record AnswerPage(
         List<String> told,
         String own,
         Collection<Caution> cautions,
-        Collection<Guess> guessed,
+        @Nullable Collection<Guess> guessed,
         Units units) {
     static final String FILE = NightPage.FILE;
 
@@ -76,6 +77,9 @@ record AnswerPage(
     }
 
     private void guesses(Page page) {
+        if (guessed == null) {
+            return;
+        }
         page.heading(Prose.text("html.guesses"));
         if (guessed.isEmpty()) {
             page.text(Prose.text("page.guessed.none"));

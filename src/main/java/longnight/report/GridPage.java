@@ -59,7 +59,7 @@ public final class GridPage {
                         List.of(Prose.text("html.grid.rest", file)),
                         "",
                         cautions,
-                        List.of(),
+                        null, // the table does not hold it, the page says who tells
                         Units.METRIC)
                 .made(Map.of(), Map.of("grid.csv", csv, "stamp.json", stamp.line())));
     }
