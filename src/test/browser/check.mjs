@@ -1,18 +1,17 @@
-// Opens a night's report.html in a real browser and proves what no parser can: nothing is fetched, nothing is complained of,
+// Opens pages in a real browser and proves what no parser can: nothing is fetched, nothing is complained of,
 // nothing runs out of a narrow phone, it prints, and people who cannot see or point can use it, by light and by dark.
 //
-//   node check.mjs REPORT.html FOLDER        pictures and the PDF go into FOLDER; CHROMIUM names another browser
+//   node check.mjs FOLDER REPORT.html...     pictures and the PDF go into FOLDER; CHROMIUM names another browser
 import assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
 
-const [report, folder] = process.argv.slice(2);
-assert.ok(report && folder, 'node check.mjs REPORT.html FOLDER');
-const page = pathToFileURL(resolve(report)).href;
+const [folder, ...reports] = process.argv.slice(2);
+assert.ok(folder && reports.length > 0, 'node check.mjs FOLDER REPORT.html...');
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const args = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
@@ -47,7 +46,7 @@ async function checked(name, path, colorScheme, width) {
     await tab.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
     if (colorScheme === 'light' && width === 1100) {
       const pdf = await tab.pdf({ format: 'A4', printBackground: true });
-      writeFileSync(join(folder, 'print.pdf'), pdf);
+      writeFileSync(join(folder, `${name}.pdf`), pdf);
       if (!pdf.subarray(0, 5).equals(Buffer.from('%PDF-')) || pdf.length < 20_000) {
         faults.push(`prints to ${pdf.length} bytes that are no page`);
       }
@@ -68,10 +67,11 @@ async function checked(name, path, colorScheme, width) {
 }
 
 let bad = 0;
-for (const colours of ['light', 'dark']) {
+for (const report of reports) for (const colours of ['light', 'dark']) {
+  const kind = basename(dirname(resolve(report)));
   for (const width of widths) {
-    const { faults, minor } = await checked(`${colours}-${width}`, page, colours, width);
-    console.log(`${colours} ${width} px: ${faults.length === 0 ? 'fine' : faults.join('\n  ')}`
+    const { faults, minor } = await checked(`${kind}-${colours}-${width}`, pathToFileURL(resolve(report)).href, colours, width);
+    console.log(`${kind} ${colours} ${width} px: ${faults.length === 0 ? 'fine' : faults.join('\n  ')}`
       + (minor.length > 0 ? ` (lesser remarks: ${minor.join(', ')})` : ''));
     bad += faults.length;
   }

@@ -37,6 +37,8 @@ class ArchitectureTest {
     private static final String CHARTS = "org.jfree..";
     private static final String SVG = "org.apache.batik..";
     private static final String JSON = "com.fasterxml.jackson.core..";
+    private static final String PDF = "org.apache.pdfbox..";
+    private static final String FONTS = "org.apache.fontbox..";
     private static final String COMMANDS = "picocli..";
 
     private static final String[] ROOMS = {
@@ -102,8 +104,15 @@ class ArchitectureTest {
     static final ArchRule scenario = room("scenario", with(packages(DOMAIN), "longnight.quantity.."), YAML, CSV);
 
     @ArchTest
-    static final ArchRule report =
-            room("report", with(packages(DOMAIN), "longnight.study..", "longnight.quantity.."), CHARTS, SVG, CSV, JSON);
+    static final ArchRule report = room(
+            "report",
+            with(packages(DOMAIN), "longnight.study..", "longnight.quantity.."),
+            CHARTS,
+            SVG,
+            CSV,
+            JSON,
+            PDF,
+            FONTS);
 
     @ArchTest
     static final ArchRule cli =

@@ -48,6 +48,11 @@ final class Destination {
         return folder;
     }
 
+    /** The folder that will be written, for files that name others from where they lie; the usual one when none will. */
+    Path folder(Path usual) {
+        return folder == null ? usual : folder;
+    }
+
     private boolean isJsonAlone() {
         return STANDARD_OUTPUT.equals(json);
     }

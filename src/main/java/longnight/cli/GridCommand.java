@@ -41,6 +41,9 @@ final class GridCommand implements Callable<Integer> {
     private @Nullable String partText;
 
     @Mixin
+    private final IndexOption index = new IndexOption();
+
+    @Mixin
     private final Threads threads = new Threads();
 
     @Override
@@ -50,6 +53,7 @@ final class GridCommand implements Callable<Integer> {
         Path table = out == null ? usual(part) : out;
         Outputs.requireFile(table);
         Outputs.requireFile(GridJournal.beside(table));
+        index.require(table, spec.commandLine());
         Grid grid = Grid.read(file);
 
         PrintWriter err = spec.commandLine().getErr();
@@ -67,6 +71,7 @@ final class GridCommand implements Callable<Integer> {
                     working);
             progress.end();
             journal.finish(table);
+            index.write(table);
             PrintWriter page = spec.commandLine().getOut();
             page.print(GridPage.done(table, journal.wanted(), resumed));
             page.flush();

@@ -77,6 +77,9 @@ final class LeastCommand implements Callable<Integer> {
     @Mixin
     private final Threads threads = new Threads();
 
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
+
     @Override
     public Integer call() throws IOException {
         double kelvin = colder();
@@ -102,7 +105,11 @@ final class LeastCommand implements Callable<Integer> {
                 mostNights,
                 front ? reachable(questions, kelvin) : List.of()));
         to.write(
-                spec.commandLine(), Outputs.of(answer), LeastPage.page(answer), () -> LeastJson.text(answer), () -> "");
+                spec.commandLine(),
+                Outputs.of(answer, shown.units()),
+                LeastPage.page(answer, shown.units()),
+                () -> LeastJson.text(answer),
+                () -> "");
         return ExitCode.FINE;
     }
 

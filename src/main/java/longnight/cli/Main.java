@@ -25,17 +25,10 @@ import picocli.CommandLine.Spec;
 /** The top command. It does nothing by itself; each verb is a subcommand with one question to answer. */
 @Command(
         name = "longnight",
-        description = "A cold night of a resting person in layered clothing, hour by hour.",
+        resourceBundle = "longnight.report.prose",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        synopsisSubcommandLabel = "COMMAND",
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:the question was answered",
-            "1:the run could not be finished",
-            "2:the command line or an input file is at fault",
-            "70:longnight itself is at fault"
-        })
+        synopsisSubcommandLabel = "COMMAND")
 public final class Main implements Runnable {
     @Spec
     @SuppressWarnings("NullAway.Init") // filled in by the parser
@@ -80,6 +73,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new WorthCommand())
                 .addSubcommand(new GroupCommand())
                 .addSubcommand(new SpreadCommand())
+                .addSubcommand(new PocketCommand())
                 .addSubcommand(new WintersCommand())
                 .addSubcommand(new ReplayCommand())
                 .addSubcommand(new LeastCommand())

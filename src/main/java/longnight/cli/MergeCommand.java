@@ -10,6 +10,7 @@ import longnight.report.GridPage;
 import longnight.report.GridParts;
 import longnight.report.Outputs;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,10 +34,15 @@ final class MergeCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // filled in by the parser
     private Path out;
 
+    @Mixin
+    private final IndexOption index = new IndexOption();
+
     @Override
     public Integer call() throws IOException {
         Outputs.requireFile(out);
+        index.require(out, spec.commandLine());
         int rows = GridParts.join(parts, out);
+        index.write(out);
         PrintWriter page = spec.commandLine().getOut();
         page.print(GridPage.merged(out, rows, parts.size()));
         page.flush();

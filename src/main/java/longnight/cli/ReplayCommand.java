@@ -52,6 +52,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Mixin
     private final Threads threads = new Threads();
 
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
+
     @Override
     public Integer call() throws IOException {
         int working = threads.count(spec.commandLine());
@@ -64,8 +67,8 @@ final class ReplayCommand implements Callable<Integer> {
 
         to.write(
                 spec.commandLine(),
-                ReplayFiles.of(answer),
-                ReplayPage.text(answer),
+                ReplayFiles.of(answer, shown.units()),
+                ReplayPage.text(answer, shown.units()),
                 () -> ReplayFiles.json(answer),
                 () -> "");
         return ExitCode.FINE;

@@ -1,7 +1,6 @@
 package longnight.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,8 +8,6 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import longnight.night.NumericalSettings;
 import longnight.night.Scenario;
-import longnight.report.Console;
-import longnight.report.Outputs;
 import longnight.report.Prose;
 import longnight.report.WintersFiles;
 import longnight.report.WintersPage;
@@ -22,6 +19,7 @@ import longnight.study.DesignNight;
 import longnight.study.Winters;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -35,7 +33,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class)
 final class WintersCommand implements Callable<Integer> {
-    private static final String STANDARD_OUTPUT = "-";
+    private static final Path FOLDER = Path.of("winters-out");
 
     @Spec
     @SuppressWarnings("NullAway.Init") // filled in by the parser
@@ -72,27 +70,17 @@ final class WintersCommand implements Callable<Integer> {
     @Option(names = "--utc-offset", paramLabel = "HOURS", descriptionKey = "utc-offset")
     private @Nullable Double utcOffset;
 
-    @Option(names = "--threads", paramLabel = "N", descriptionKey = "threads")
-    private int threads = Runtime.getRuntime().availableProcessors();
+    @Mixin
+    private final Destination to = new Destination();
 
-    @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
-    private @Nullable Path out;
-
-    @Option(names = "--json", paramLabel = "FILE", descriptionKey = "json")
-    private @Nullable String json;
+    @Mixin
+    private final Threads threads = new Threads();
 
     @Override
     public Integer call() throws IOException {
         check();
-        boolean jsonAlone = STANDARD_OUTPUT.equals(json);
-        Path folder = out == null && !jsonAlone ? Path.of("winters-out") : out;
-        if (folder != null) {
-            Outputs.requireFolder(folder, WintersFiles.NAMES);
-        }
-        Path jsonFile = json == null || jsonAlone ? null : Path.of(json);
-        if (jsonFile != null) {
-            Outputs.requireFile(jsonFile);
-        }
+        int together = threads.count(spec.commandLine());
+        to.require(FOLDER, WintersFiles.NAMES);
         Instead instead = new Instead(person, kit);
         @Nullable
         Scenario question =
@@ -104,34 +92,20 @@ final class WintersCommand implements Callable<Integer> {
                 ClimateRecords.read(records, told()),
                 question,
                 NumericalSettings.standard(),
-                new Winters.Wish(years, latest, seed, threads));
+                new Winters.Wish(years, latest, seed, together));
 
-        PrintWriter page = spec.commandLine().getOut();
-        PrintWriter err = spec.commandLine().getErr();
-        Outputs.@Nullable Written written =
-                folder == null ? null : Outputs.write(WintersFiles.of(answer, nights(answer, instead, folder)), folder);
-        String text = WintersFiles.json(answer);
-        if (jsonFile != null) {
-            Outputs.write(text, jsonFile);
-        }
-        page.print(jsonAlone ? text : WintersPage.text(answer));
-        if (written != null && folder != null) {
-            if (!jsonAlone) {
-                page.print(Console.files(folder, written));
-            }
-            if (written.note() != null) {
-                err.println("longnight: " + written.note());
-            }
-        }
-        page.flush();
-        err.flush();
+        to.write(
+                spec.commandLine(),
+                WintersFiles.of(answer, nights(answer, instead)),
+                WintersPage.text(answer),
+                () -> WintersFiles.json(answer),
+                () -> "");
         return ExitCode.FINE;
     }
 
     private void check() {
         require("--years", years, 1.1, 1000);
         require("--latest", latest, 10, 1000);
-        require("--threads", threads, 1, 256);
         require("--latitude", latitude == null ? 0 : latitude, -90, 90);
         require("--longitude", longitude == null ? 0 : longitude, -180, 180);
         require("--utc-offset", utcOffset == null ? 0 : utcOffset, -12, 14);
@@ -165,7 +139,7 @@ final class WintersCommand implements Callable<Integer> {
     }
 
     /** The design nights as files to run: the weather of each, and with a night given, that night in it. */
-    private Map<String, String> nights(Winters answer, Instead instead, Path folder) {
+    private Map<String, String> nights(Winters answer, Instead instead) {
         Map<String, String> files = new LinkedHashMap<>();
         for (DesignNight design : answer.designs()) {
             String name = WintersPage.name(answer, design);
@@ -175,7 +149,7 @@ final class WintersCommand implements Callable<Integer> {
             if (night != null) {
                 files.put(
                         WintersFiles.nightFile(design),
-                        NightFiles.night(night, instead, folder, name, weather, remarks));
+                        NightFiles.night(night, instead, to.folder(FOLDER), name, weather, remarks));
             }
         }
         return files;

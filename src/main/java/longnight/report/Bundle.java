@@ -14,6 +14,7 @@ public final class Bundle {
     private final List<String> names;
     private final Map<String, Supplier<Picture>> pictures = new LinkedHashMap<>();
     private final Map<String, Supplier<Page>> pages = new LinkedHashMap<>();
+    private final Map<String, Supplier<byte[]>> sheets = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
     private @Nullable String notes;
 
@@ -71,6 +72,18 @@ public final class Bundle {
         return this;
     }
 
+    /** Adds a file that is no text, to be made when the bundle is written; left out like a page where it cannot be made. */
+    Bundle sheet(String name, Supplier<byte[]> sheet) {
+        require(name);
+        sheets.put(name, sheet);
+        return this;
+    }
+
+    /** Adds the page of an answer about many nights, made of what the bundle holds when it is written. */
+    Bundle report(AnswerPage page) {
+        return page(AnswerPage.FILE, () -> page.made(pictures, texts));
+    }
+
     private void require(String name) {
         if (!names.contains(name)) {
             throw new IllegalArgumentException(name + " is not among the files of this answer: " + names);
@@ -99,6 +112,7 @@ public final class Bundle {
                 Picture picture = drawing.get();
                 picture.draw((ending, file) -> drawn.put(name + ending, file));
             });
+            sheets.forEach((name, sheet) -> drawn.put(name, sheet.get()));
             pages.forEach((name, page) -> drawn.put(name, Html.text(page.get()).getBytes(StandardCharsets.UTF_8)));
         } catch (Error | UncheckedIOException fault) {
             return Prose.text("chart.missing", fault.toString());

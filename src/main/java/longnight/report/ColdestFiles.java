@@ -24,7 +24,8 @@ public final class ColdestFiles {
             CURVES,
             TABLE,
             ColdestJson.FILE,
-            NOTES);
+            NOTES,
+            AnswerPage.FILE);
 
     private ColdestFiles() {}
 
@@ -36,7 +37,23 @@ public final class ColdestFiles {
                 .file(CURVES, csv(coldest, units, printer -> curves(coldest, units, printer)))
                 .file(TABLE, csv(coldest, units, printer -> table(coldest, units, printer)))
                 .file(ColdestJson.FILE, ColdestJson.text(coldest))
-                .notes(NOTES, notes(coldest, units));
+                .notes(NOTES, notes(coldest, units))
+                .report(page(coldest, units));
+    }
+
+    private static AnswerPage page(Coldest coldest, Units units) {
+        List<String> told = new ArrayList<>(List.of(ColdestWording.given(coldest, units)));
+        told.addAll(ColdestWording.notes(coldest, units));
+        return new AnswerPage(
+                Prose.text("html.coldest.title"),
+                ColdestWording.answer(coldest, units),
+                ColdestWording.beside(coldest, units),
+                Wording.who(coldest.asGiven()),
+                told,
+                ColdestWording.caution(),
+                coldest.cautions(),
+                coldest.asGiven().guessed(),
+                units);
     }
 
     private static String csv(Coldest coldest, Units units, StudyTexts.Rows rows) {

@@ -42,6 +42,27 @@ public final class ComparePage {
         return Console.plain(String.join("\n", lines) + "\n");
     }
 
+    /** The same for browsers. */
+    static AnswerPage html(Comparison.Answer answer, Units units) {
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < answer.all().size(); i++) {
+            told.add(sentence(i, answer.all().get(i), units));
+        }
+        Compared.notes(answer, units).stream().skip(1).forEach(told::add);
+        return new AnswerPage(
+                Prose.text("html.compare.title"),
+                Compared.headline(answer),
+                Compared.atRisk(answer),
+                Compared.about(answer),
+                told,
+                "",
+                Compared.cautions(answer),
+                answer.all().stream()
+                        .flatMap(one -> one.result().guessed().stream())
+                        .toList(),
+                units);
+    }
+
     private static String sentence(int index, Comparison.One one, Units units) {
         NightResult result = one.result();
         return Prose.text(

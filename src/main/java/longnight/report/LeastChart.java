@@ -22,23 +22,23 @@ final class LeastChart {
 
     private LeastChart() {}
 
-    static Picture picture(LeastAnswer answer) {
+    static Picture picture(LeastAnswer answer, Units units) {
         List<Found> found = answer.proof().found();
         return Picture.framed(
                 new Picture.Frame(
                         Prose.text("least.chart.title"),
-                        LeastWords.headline(answer),
+                        LeastWords.headline(answer, units),
                         found.isEmpty() ? "" : LeastWords.atRisk(found.get(0)),
-                        LeastWords.about(answer),
+                        LeastWords.about(answer, units),
                         LeastWords.cautions(answer).stream()
-                                .map(Wording::shortText)
+                                .map(caution -> Wording.shortText(caution, units))
                                 .toList()),
-                sheet -> content(answer, sheet));
+                sheet -> content(answer, units, sheet));
     }
 
-    private static void content(LeastAnswer answer, Sheet sheet) {
+    private static void content(LeastAnswer answer, Units units, Sheet sheet) {
         if (!answer.proof().found().isEmpty()) {
-            sheet.text(LeastWords.margin(answer, answer.proof().found().get(0)), Fonts.plain(Sheet.TEXT));
+            sheet.text(LeastWords.margin(answer, answer.proof().found().get(0), units), Fonts.plain(Sheet.TEXT));
             sheet.space(20);
             Plots.bars(
                     sheet,
@@ -46,34 +46,49 @@ final class LeastChart {
                     answer.without().stream()
                             .map(each -> new Plots.Bar(
                                     Wording.clean(each.id()),
-                                    1e3 * each.mass(),
-                                    Figures.whole(1e3 * each.mass()) + " g; " + LeastWords.briefly(answer, each)))
+                                    units.value(Measure.PIECE, each.mass()),
+                                    units.text(Measure.PIECE, each.mass()) + "; " + LeastWords.briefly(answer, each)))
                             .toList());
             sheet.space(24);
         }
         List<Point> known =
                 answer.front().stream().filter(point -> point.mass() > 0).toList();
         if (!known.isEmpty()) {
-            sheet.text(Prose.text("least.chart.front"), Fonts.bold(Sheet.HEADING));
-            Plots.plot(sheet, HEIGHT, front(known));
+            sheet.text(
+                    Prose.text("least.chart.front", units.unit(Measure.LOAD), units.unit(Measure.TEMPERATURE)),
+                    Fonts.bold(Sheet.HEADING));
+            Plots.plot(sheet, HEIGHT, front(known, units));
             sheet.text(Prose.text("least.chart.front.note"), Fonts.plain(Sheet.TEXT));
             sheet.space(24);
         }
     }
 
-    private static XYPlot front(List<Point> points) {
+    private static XYPlot front(List<Point> points, Units units) {
         DefaultXYDataset data = new DefaultXYDataset();
         data.addSeries("front", new double[][] {
-            points.stream().mapToDouble(Point::air).toArray(),
-            points.stream().mapToDouble(Point::mass).toArray()
+            points.stream()
+                    .mapToDouble(point -> units.value(Measure.TEMPERATURE, point.air()))
+                    .toArray(),
+            points.stream()
+                    .mapToDouble(point -> units.value(Measure.LOAD, point.mass()))
+                    .toArray()
         });
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
         renderer.setSeriesPaint(0, Plots.NIGHT);
         renderer.setSeriesStroke(0, new BasicStroke(5));
         renderer.setSeriesShape(0, new Ellipse2D.Double(-DOT / 2, -DOT / 2, DOT, DOT));
-        double warm = points.stream().mapToDouble(Point::air).max().orElseThrow();
-        double cold = points.stream().mapToDouble(Point::air).min().orElseThrow();
-        double most = points.stream().mapToDouble(Point::mass).max().orElseThrow();
+        double warm = points.stream()
+                .mapToDouble(point -> units.value(Measure.TEMPERATURE, point.air()))
+                .max()
+                .orElseThrow();
+        double cold = points.stream()
+                .mapToDouble(point -> units.value(Measure.TEMPERATURE, point.air()))
+                .min()
+                .orElseThrow();
+        double most = points.stream()
+                .mapToDouble(point -> units.value(Measure.LOAD, point.mass()))
+                .max()
+                .orElseThrow();
         NumberAxis air = axis(cold - 2, warm + 2);
         NumberAxis mass = axis(0, 1.15 * most);
         XYPlot plot = new XYPlot(data, air, mass, renderer);
@@ -83,9 +98,9 @@ final class LeastChart {
         for (Point point : points) {
             Plots.note(
                     plot,
-                    Figures.decimals(point.mass(), 2),
-                    point.air(),
-                    point.mass() - 0.07 * most,
+                    units.number(Measure.LOAD, point.mass()),
+                    units.value(Measure.TEMPERATURE, point.air()),
+                    units.value(Measure.LOAD, point.mass()) - 0.07 * most,
                     TextAnchor.TOP_CENTER);
         }
         return plot;

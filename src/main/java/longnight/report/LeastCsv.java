@@ -15,33 +15,34 @@ final class LeastCsv {
 
     private LeastCsv() {}
 
-    static String text(LeastAnswer answer) {
+    static String text(LeastAnswer answer, Units units) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, HourCsv.FORMAT)) {
-            List<String> header = new ArrayList<>(List.of("mass [kg]", "largest demand [1]", "pieces"));
+            List<String> header = new ArrayList<>(
+                    List.of("mass" + HourCsv.unit(units, Measure.LOAD), "largest demand [1]", "pieces"));
             answer.nights().forEach(night -> header.add(Wording.clean(night) + ": demand [1]"));
             printer.printRecord(header);
             for (Found found : answer.proof().found()) {
                 List<String> cells = new ArrayList<>(List.of(
-                        Figures.exact(found.mass()),
+                        Figures.exact(units.value(Measure.LOAD, found.mass())),
                         Figures.exact(found.demand()),
                         String.join(" ", LeastWords.ids(found.kit()))));
                 found.nights().forEach(night -> cells.add(Figures.exact(night.demand())));
                 printer.printRecord(cells);
             }
-            printer.printComment(LeastWords.headline(answer));
-            printer.printComment(LeastWords.about(answer));
+            printer.printComment(LeastWords.headline(answer, units));
+            printer.printComment(LeastWords.about(answer, units));
             for (LeastAnswer.Point point : answer.front()) {
                 printer.printComment(Prose.text(
                         "least.front.row",
-                        Figures.decimals(point.air(), 1),
-                        Double.isNaN(point.mass()) ? "-" : LeastWords.kilograms(point.mass())));
+                        units.text(Measure.TEMPERATURE, point.air()),
+                        Double.isNaN(point.mass()) ? "-" : LeastWords.kilograms(point.mass(), units)));
             }
             for (String line : LeastWords.certificate(answer)) {
                 printer.printComment(line);
             }
             for (Caution caution : LeastWords.cautions(answer)) {
-                printer.printComment(Wording.fullText(caution));
+                printer.printComment(Wording.fullText(caution, units));
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault); // a StringBuilder does not fail

@@ -24,7 +24,7 @@ public final class LeastJson {
         return JsonText.of(json -> {
             json.writeStartObject();
             json.writeStringField("format", FORMAT);
-            json.writeStringField("headline", LeastWords.headline(answer));
+            json.writeStringField("headline", LeastWords.headline(answer, Units.METRIC));
             JsonText.number(json, "line", answer.question().demand());
             JsonText.number(json, "colder_K", answer.question().colder());
             json.writeArrayFieldStart("nights");

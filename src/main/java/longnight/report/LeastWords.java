@@ -23,39 +23,39 @@ final class LeastWords {
     private LeastWords() {}
 
     /** The answer in one sentence. */
-    static String headline(LeastAnswer answer) {
+    static String headline(LeastAnswer answer, Units units) {
         Proof proof = answer.proof();
         String nights = String.valueOf(answer.nights().size());
         if (proof.found().isEmpty()) {
             return proof.complete()
                     ? Prose.text("least.headline.none", nights)
-                    : Prose.text("least.headline.open", nights, kilograms(proof.lower()));
+                    : Prose.text("least.headline.open", nights, kilograms(proof.lower(), units));
         }
-        String mass = kilograms(proof.found().get(0).mass());
+        String mass = kilograms(proof.found().get(0).mass(), units);
         return proof.complete()
                 ? Prose.text("least.headline", mass, nights)
-                : Prose.text("least.headline.unproven", mass, nights, kilograms(proof.lower()));
+                : Prose.text("least.headline.unproven", mass, nights, kilograms(proof.lower(), units));
     }
 
     /** Who, where, and what was asked. */
-    static String about(LeastAnswer answer) {
+    static String about(LeastAnswer answer, Units units) {
         String asked = Prose.text(
                 answer.question().colder() > 0 ? "least.about.colder" : "least.about",
                 String.join("; ", answer.nights()),
                 Figures.decimals(answer.question().demand(), 2),
-                Figures.significant(answer.question().colder(), 3));
+                units.line(Measure.DIFFERENCE, answer.question().colder()));
         return Wording.clean(asked);
     }
 
     /** The margin that the kit states, with its hardest night; what is at risk all the same. */
-    static String margin(LeastAnswer answer, Found found) {
+    static String margin(LeastAnswer answer, Found found, Units units) {
         NightResult hardest = found.nights().get(found.hardest());
         return Prose.text(
                 "least.margin",
                 Figures.decimals(found.demand(), 2),
                 Figures.decimals(answer.question().demand(), 2),
                 Wording.clean(answer.nights().get(found.hardest())),
-                Figures.deficit(hardest.coreHeatDeficitDawn()));
+                units.deficit(hardest.coreHeatDeficitDawn()));
     }
 
     /** Parts of the body at risk in any of the nights; empty when none. */
@@ -68,13 +68,16 @@ final class LeastWords {
     }
 
     /** One sentence a night. */
-    static List<String> nights(LeastAnswer answer, Found found) {
+    static List<String> nights(LeastAnswer answer, Found found, Units units) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < found.nights().size(); i++) {
             NightResult night = found.nights().get(i);
-            lines.add(Wording.clean(
-                    Prose.text("least.night", answer.nights().get(i), Wording.verdict(night), Wording.atRisk(night))
-                            .strip()));
+            lines.add(Wording.clean(Prose.text(
+                            "least.night",
+                            answer.nights().get(i),
+                            Wording.verdict(night, units),
+                            Wording.atRisk(night, units))
+                    .strip()));
         }
         return lines;
     }
@@ -98,24 +101,25 @@ final class LeastWords {
     }
 
     /** Why there is nothing, and what would help. */
-    static List<String> nothing(LeastAnswer answer, Nothing nothing) {
+    static List<String> nothing(LeastAnswer answer, Nothing nothing, Units units) {
         Found best = nothing.best();
         NightResult hardest = best.nights().get(best.hardest());
         return List.of(
                 Prose.text(
                         "least.none.best",
                         pieces(best.kit()),
-                        kilograms(best.mass()),
+                        kilograms(best.mass(), units),
                         Figures.decimals(best.demand(), 2),
                         Wording.clean(answer.nights().get(best.hardest())),
-                        Figures.deficit(hardest.coreHeatDeficitDawn())),
+                        units.deficit(hardest.coreHeatDeficitDawn())),
                 Double.isNaN(nothing.warmer())
-                        ? Prose.text("least.none.kelvin.far")
-                        : Prose.text("least.none.kelvin", Figures.decimals(nothing.warmer(), 1)),
+                        ? Prose.text("least.none.kelvin.far", units.line(Measure.DIFFERENCE, LeastAnswer.MOST_WARMER))
+                        : Prose.text("least.none.kelvin", units.text(Measure.DIFFERENCE, nothing.warmer())),
                 Prose.text(
                         "least.none.helps",
                         Prose.text("least.region." + nothing.most()),
-                        Figures.decimals(nothing.helps(), 2)));
+                        Figures.decimals(nothing.helps(), 2),
+                        units.text(Measure.INSULATION, LeastAnswer.MORE)));
     }
 
     /** What becomes of the kit without a piece. */
@@ -136,10 +140,10 @@ final class LeastWords {
     }
 
     /** One of the next-lightest kits: what it takes more and less than the lightest. */
-    static String other(Found least, Found other) {
+    static String other(Found least, Found other, Units units) {
         return Prose.text(
                 "least.other",
-                kilograms(other.mass()),
+                kilograms(other.mass(), units),
                 Figures.decimals(other.demand(), 2),
                 joined(minus(ids(other.kit()), ids(least.kit()))),
                 joined(minus(ids(least.kit()), ids(other.kit()))));
@@ -168,8 +172,9 @@ final class LeastWords {
                 .toList();
     }
 
-    static String kilograms(double mass) {
-        return Figures.decimals(mass, 3);
+    /** To the gram: kits that differ by less are parted too. */
+    static String kilograms(double mass, Units units) {
+        return Figures.decimals(units.value(Measure.LOAD, mass), 3) + " " + units.unit(Measure.LOAD);
     }
 
     private static List<String> minus(List<String> all, List<String> some) {

@@ -24,6 +24,8 @@ enum Measure {
     HEAT_PER_AREA(of("kJ/m²", 1e3, 0), of("kcal/m²", Unit.KILOCALORIE.toEngine(1), 0)),
     /** Of a piece that is carried; engine: J/kg. */
     HEAT_PER_MASS(of("kJ/kg", 1e3, 0), of("kcal/lb", Unit.KILOCALORIE.toEngine(1) / Unit.POUND.toEngine(1), 0)),
+    /** The same by the gram; engine: J/kg. */
+    HEAT_PER_GRAM(of("kJ/g", 1e6, 2), of("kcal/oz", Unit.KILOCALORIE.toEngine(1) / Unit.OUNCE.toEngine(1), 1)),
     /** Engine: W. */
     POWER(of("W", 1, 0), of("W", 1, 0)),
     /** Engine: W/m2. */

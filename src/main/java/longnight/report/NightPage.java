@@ -1,11 +1,7 @@
 package longnight.report;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -70,9 +66,7 @@ final class NightPage {
         for (Caution caution : result.cautions()) {
             page.caution(Wording.fullText(caution, units));
         }
-        @Nullable String version = NightPage.class.getPackage().getImplementationVersion();
-        page.footer.add(
-                Prose.text("html.made-by", version == null ? Prose.text("html.unpackaged") : version, fingerprint()));
+        page.footer.add(MadeBy.line(ResultJson.text(result, band)));
         return page;
     }
 
@@ -96,13 +90,13 @@ final class NightPage {
         for (Way way : Way.values()) {
             ways.add(share(Prose.text("way." + way), result.ledger().lostByWay()[way.ordinal()], lost, duration));
         }
-        page.add(new Page.Grid(Prose.text("html.ways"), columns("html.ways.columns", heat), ways));
+        page.add(new Page.Grid(Prose.text("html.ways"), Page.columns("html.ways.columns", heat), ways));
         List<List<String>> parts = new ArrayList<>();
         for (BodySegment part : BodySegment.values()) {
             parts.add(share(Prose.text("part." + part), result.ledger().lostByPart()[part.ordinal()], lost, duration));
         }
         parts.add(share(Prose.text("way.BREATH"), result.ledger().breath(), lost, duration));
-        page.add(new Page.Grid(Prose.text("html.parts"), columns("html.parts.columns", heat), parts));
+        page.add(new Page.Grid(Prose.text("html.parts"), Page.columns("html.parts.columns", heat), parts));
     }
 
     private List<String> share(String name, double joules, double all, double duration) {
@@ -134,7 +128,7 @@ final class NightPage {
         }
         page.add(new Page.Grid(
                 Prose.text("html.hours.caption"),
-                columns(
+                Page.columns(
                         "html.hours.columns",
                         units.unit(Measure.TEMPERATURE),
                         units.unit(Measure.WIND),
@@ -164,7 +158,7 @@ final class NightPage {
                     piece(layer.boundAtDawn())));
         }
         page.add(new Page.Grid(
-                Prose.text("html.water.caption", units.unit(Measure.PIECE)), columns("html.water.columns"), rows));
+                Prose.text("html.water.caption", units.unit(Measure.PIECE)), Page.columns("html.water.columns"), rows));
         page.text(Account.water(result, units));
     }
 
@@ -179,7 +173,7 @@ final class NightPage {
                     phase.march() != null ? Prose.text("html.walking") : word(phase.posture()),
                     worn(phase)));
         }
-        page.add(new Page.Grid(Prose.text("html.plan.caption"), columns("html.plan.columns"), rows));
+        page.add(new Page.Grid(Prose.text("html.plan.caption"), Page.columns("html.plan.columns"), rows));
         page.text(Account.day(result, units));
         page.text(Account.fuel(result, units));
     }
@@ -206,7 +200,7 @@ final class NightPage {
                 rows.add(List.of(pad.name(), Prose.text("html.pad"), piece(pad.mass()), guessedOf(pad.id())));
             }
             page.add(new Page.Grid(
-                    Prose.text("html.kit.caption"), columns("html.kit.columns", units.unit(Measure.PIECE)), rows));
+                    Prose.text("html.kit.caption"), Page.columns("html.kit.columns", units.unit(Measure.PIECE)), rows));
         }
         if (Double.isFinite(result.kitResistance())) {
             page.text(Account.kit(result, units));
@@ -229,26 +223,11 @@ final class NightPage {
 
     private void guesses() {
         page.heading(Prose.text("html.guesses"));
-        List<List<String>> rows = new ArrayList<>();
-        for (Guess guess : result.guessed()) {
-            rows.add(List.of(
-                    guess.subject(), units.guessedQuantity(guess), units.guessedValue(guess, 3), guess.reason()));
-        }
-        if (rows.isEmpty()) {
+        if (result.guessed().isEmpty()) {
             page.text(Prose.text("page.guessed.none"));
         } else {
-            page.add(new Page.Grid(
-                    Prose.text("html.guesses.caption", String.valueOf(rows.size())),
-                    columns("html.guesses.columns"),
-                    rows));
+            page.add(AnswerPage.guesses(result.guessed(), units));
         }
-    }
-
-    /** The heads of a table stand in one line of the prose file, parted by bars. */
-    private static List<String> columns(String key, String... slots) {
-        return Arrays.stream(Prose.text(key, slots).split("\\|"))
-                .map(String::strip)
-                .toList();
     }
 
     private String words(String titleKey) {
@@ -261,16 +240,5 @@ final class NightPage {
 
     private static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /** The same question gives the same answer to the last digit, and so the same fingerprint. */
-    private String fingerprint() {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(ResultJson.text(result, band).getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest).substring(0, 16);
-        } catch (NoSuchAlgorithmException fault) {
-            throw new IllegalStateException(fault);
-        }
     }
 }

@@ -70,17 +70,17 @@ final class Notes {
     }
 
     /** The notes to a lightest kit: the page, the cautions in full, and the guesses of its nights. */
-    static String text(LeastAnswer answer) {
+    static String text(LeastAnswer answer, Units units) {
         StringBuilder text = new StringBuilder();
-        LeastPage.body(answer).forEach(line -> text.append(line).append('\n'));
+        LeastPage.body(answer, units).forEach(line -> text.append(line).append('\n'));
         text.append('\n');
-        cautions(text, LeastWords.cautions(answer));
+        cautions(text, LeastWords.cautions(answer), units);
         for (Scenario night : answer.question().nights()) {
             text.append(night.nightName())
                     .append(" | ")
                     .append(night.person().name())
                     .append('\n');
-            guessed(text, night.guesses());
+            guessed(text, night.guesses(), units);
             text.append('\n');
         }
         return Wording.clean(text.toString());

@@ -60,11 +60,21 @@ public final class Outputs {
 
     /** Every file that a comparison's folder may hold. */
     public static final List<String> COMPARE = List.of(
-            CompareChart.FILE + ".png", CompareChart.FILE + ".svg", CompareCsv.FILE, CompareJson.FILE, Notes.FILE);
+            CompareChart.FILE + ".png",
+            CompareChart.FILE + ".svg",
+            CompareCsv.FILE,
+            CompareJson.FILE,
+            Notes.FILE,
+            AnswerPage.FILE);
 
     /** Every file that the folder of a lightest kit may hold. */
-    public static final List<String> LEAST =
-            List.of(LeastChart.FILE + ".png", LeastChart.FILE + ".svg", LeastCsv.FILE, LeastJson.FILE, Notes.FILE);
+    public static final List<String> LEAST = List.of(
+            LeastChart.FILE + ".png",
+            LeastChart.FILE + ".svg",
+            LeastCsv.FILE,
+            LeastJson.FILE,
+            Notes.FILE,
+            AnswerPage.FILE);
 
     private static final String EARLIER = "earlier-";
 
@@ -168,16 +178,18 @@ public final class Outputs {
                 .picture(CompareChart.FILE, () -> CompareChart.picture(answer, units))
                 .file(CompareCsv.FILE, CompareCsv.text(answer, units))
                 .file(CompareJson.FILE, CompareJson.text(answer))
-                .notes(Notes.FILE, Notes.text(answer, units));
+                .notes(Notes.FILE, Notes.text(answer, units))
+                .report(ComparePage.html(answer, units));
     }
 
     /** What belongs into the folder of a lightest kit. */
-    public static Bundle of(LeastAnswer answer) {
+    public static Bundle of(LeastAnswer answer, Units units) {
         return new Bundle(LEAST)
-                .picture(LeastChart.FILE, () -> LeastChart.picture(answer))
-                .file(LeastCsv.FILE, LeastCsv.text(answer))
+                .picture(LeastChart.FILE, () -> LeastChart.picture(answer, units))
+                .file(LeastCsv.FILE, LeastCsv.text(answer, units))
                 .file(LeastJson.FILE, LeastJson.text(answer))
-                .notes(Notes.FILE, Notes.text(answer));
+                .notes(Notes.FILE, Notes.text(answer, units))
+                .report(LeastPage.html(answer, units));
     }
 
     /** {@link #write(NightResult, Path, Units)} in metric units. */

@@ -1,6 +1,7 @@
 package longnight.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -64,6 +65,13 @@ final class Page {
         this.headline = headline;
         this.warning = warning;
         this.about = about;
+    }
+
+    /** The heads of a table stand in one line of the prose file, parted by bars. */
+    static List<String> columns(String key, String... slots) {
+        return Arrays.stream(Prose.text(key, slots).split("\\|"))
+                .map(String::strip)
+                .toList();
     }
 
     Page add(Part part) {

@@ -19,19 +19,23 @@ final class ReplayChart {
     private ReplayChart() {}
 
     /** Only where a sensor of the body was logged. */
-    static Picture of(Replay replay) {
+    static Picture of(Replay replay, Units units) {
         return Picture.framed(
                 new Picture.Frame(
                         Prose.text("replay.chart.title"),
                         ReplayPage.headline(replay).replace(" %", "\u00a0%"), // not at the end of a line
                         "",
                         Wording.who(replay.asIs()),
-                        replay.cautions().stream().map(Wording::shortText).toList()),
+                        replay.cautions().stream()
+                                .map(caution -> Wording.shortText(caution, units))
+                                .toList()),
                 sheet -> {
                     for (Replay.Channel channel : replay.seen()) {
-                        sheet.text(Prose.text("replay.chart." + channel.sensor()), Fonts.bold(Sheet.HEADING));
+                        sheet.text(
+                                Prose.text("replay.chart." + channel.sensor(), units.unit(Measure.TEMPERATURE)),
+                                Fonts.bold(Sheet.HEADING));
                         sheet.space(12);
-                        Plots.plot(sheet, 480, plot(replay, channel));
+                        Plots.plot(sheet, 480, plot(replay, channel, units));
                     }
                     sheet.text(Prose.text("replay.chart.dots"), Fonts.plain(Sheet.TEXT));
                     String file =
@@ -45,11 +49,13 @@ final class ReplayChart {
                 });
     }
 
-    private static XYPlot plot(Replay replay, Replay.Channel channel) {
+    private static XYPlot plot(Replay replay, Replay.Channel channel, Units units) {
         double dusk = replay.asIs().scenario().plan().startOfDay();
         DefaultXYDataset data = new DefaultXYDataset();
-        data.addSeries("log", new double[][] {clock(channel.time(), dusk), channel.logged()});
-        data.addSeries("file", curve(replay.asIs(), channel.sensor(), dusk));
+        data.addSeries(
+                "log",
+                new double[][] {clock(channel.time(), dusk), units.values(Measure.TEMPERATURE, channel.logged())});
+        data.addSeries("file", curve(replay.asIs(), channel.sensor(), dusk, units));
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
         renderer.setSeriesLinesVisible(0, false);
@@ -58,7 +64,7 @@ final class ReplayChart {
         renderer.setSeriesPaint(0, Sheet.INK);
         Plots.look(renderer, 1, Sheet.INK, Plots.DASHED);
         if (replay.offset().isUsable()) {
-            data.addSeries("fitted", curve(replay.fitted(), channel.sensor(), dusk));
+            data.addSeries("fitted", curve(replay.fitted(), channel.sensor(), dusk, units));
             Plots.look(renderer, 2, Plots.NIGHT, Plots.SOLID);
         }
         double low = Double.POSITIVE_INFINITY;
@@ -93,13 +99,14 @@ final class ReplayChart {
         return plot;
     }
 
-    private static double[][] curve(NightResult result, Sensor sensor, double dusk) {
+    private static double[][] curve(NightResult result, Sensor sensor, double dusk, Units units) {
         return new double[][] {
             Plots.thinned(clock(result.trace().time(), dusk)),
-            Plots.thinned(
+            Plots.thinned(units.values(
+                    Measure.TEMPERATURE,
                     sensor == Sensor.CORE
                             ? result.trace().core()
-                            : result.trace().meanSkin())
+                            : result.trace().meanSkin()))
         };
     }
 

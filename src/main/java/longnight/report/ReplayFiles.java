@@ -12,57 +12,79 @@ public final class ReplayFiles {
 
     /** Every file that the folder may hold. */
     public static final List<String> NAMES =
-            List.of(ReplayChart.NAME + ".png", ReplayChart.NAME + ".svg", TABLE, JSON, Notes.FILE);
+            List.of(ReplayChart.NAME + ".png", ReplayChart.NAME + ".svg", TABLE, JSON, Notes.FILE, AnswerPage.FILE);
 
     private ReplayFiles() {}
 
     /** What belongs into the folder. */
-    public static Bundle of(Replay replay) {
+    public static Bundle of(Replay replay, Units units) {
         Bundle bundle = new Bundle(NAMES);
         if (!replay.seen().isEmpty()) {
-            bundle.picture(ReplayChart.NAME, () -> ReplayChart.of(replay));
+            bundle.picture(ReplayChart.NAME, () -> ReplayChart.of(replay, units));
         }
-        return bundle.file(TABLE, table(replay)).file(JSON, json(replay)).notes(Notes.FILE, notes(replay));
+        return bundle.file(TABLE, table(replay, units))
+                .file(JSON, json(replay))
+                .notes(Notes.FILE, notes(replay, units))
+                .report(page(replay, units));
     }
 
-    private static String notes(Replay replay) {
+    private static AnswerPage page(Replay replay, Units units) {
+        return new AnswerPage(
+                Prose.text("html.replay.title"),
+                ReplayPage.headline(replay),
+                "",
+                Wording.who(replay.asIs()),
+                ReplayPage.sentences(replay, units),
+                "",
+                replay.cautions(),
+                replay.asIs().guessed(),
+                units);
+    }
+
+    private static String notes(Replay replay, Units units) {
         StringBuilder text = new StringBuilder();
-        ReplayPage.paragraphs(replay).forEach(line -> text.append(line).append('\n'));
+        ReplayPage.paragraphs(replay, units).forEach(line -> text.append(line).append('\n'));
         text.append('\n').append(Prose.text("caution.heading")).append("\n\n");
         for (Caution caution : replay.cautions()) {
-            text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
+            text.append(Wording.fullText(caution, units).replace("\n", "\n\n")).append("\n\n");
         }
         text.append(Prose.text("notes.guessed")).append("\n\n");
         replay.asIs()
                 .guessed()
-                .forEach(guess -> text.append(StudyTexts.guess(guess)).append('\n'));
+                .forEach(guess -> text.append(StudyTexts.guess(guess, units)).append('\n'));
         return Wording.clean(text.toString());
     }
 
-    private static String table(Replay replay) {
+    private static String table(Replay replay, Units units) {
+        String degrees = HourCsv.unit(units, Measure.TEMPERATURE);
         return StudyTexts.table(
                 List.of(Wording.who(replay.asIs()), ReplayPage.headline(replay), ReplayPage.line(replay)),
                 replay.cautions(),
+                units,
                 printer -> {
                     printer.printRecord(
                             "sensor",
                             "time since dusk [h]",
                             "clock [HH:MM]",
-                            "logged [degC]",
-                            "model, person as in the file [degC]",
-                            "model, fitted [degC]");
+                            "logged" + degrees,
+                            "model, person as in the file" + degrees,
+                            "model, fitted" + degrees);
                     for (Replay.Channel channel : replay.seen()) {
                         for (int i = 0; i < channel.time().length; i++) {
                             printer.printRecord(
                                     StudyTexts.word(channel.sensor()),
                                     Figures.exact(channel.time()[i] / 3600),
                                     Wording.clock(replay.asIs(), channel.time()[i]),
-                                    Figures.exact(channel.logged()[i]),
-                                    Figures.exact(channel.asIs()[i]),
-                                    replay.offset().isUsable() ? Figures.exact(channel.fitted()[i]) : "");
+                                    celsius(units, channel.logged()[i]),
+                                    celsius(units, channel.asIs()[i]),
+                                    replay.offset().isUsable() ? celsius(units, channel.fitted()[i]) : "");
                         }
                     }
                 });
+    }
+
+    private static String celsius(Units units, double degrees) {
+        return Figures.exact(units.value(Measure.TEMPERATURE, degrees));
     }
 
     /** The whole answer as JSON, format longnight-replay/1; units as in {@link ResultJson}. */

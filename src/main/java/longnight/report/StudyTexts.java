@@ -27,7 +27,7 @@ final class StudyTexts {
         return table(remarks, cautions, Units.METRIC, rows);
     }
 
-    /** The same for readers of one unit system. */
+    /** The same with cautions in other units; the rows' are the caller's. */
     static String table(List<String> remarks, List<Caution> cautions, Units units, Rows rows) {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, HourCsv.FORMAT)) {
@@ -70,12 +70,17 @@ final class StudyTexts {
         return JsonText.word(constant);
     }
 
+    /** {@link #guess(Guess, Units)} in metric units. */
     static String guess(Guess guess) {
+        return guess(guess, Units.METRIC);
+    }
+
+    static String guess(Guess guess, Units units) {
         return Prose.text(
                 "notes.guessed.line",
                 guess.subject(),
-                Figures.guessedQuantity(guess),
-                Figures.guessedValue(guess, 3),
+                units.guessedQuantity(guess),
+                units.guessedValue(guess, 3),
                 guess.reason());
     }
 }

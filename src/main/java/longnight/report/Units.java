@@ -1,6 +1,8 @@
 package longnight.report;
 
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import longnight.assumption.Guess;
 import longnight.quantity.Unit;
 import longnight.quantity.UnitSystem;
@@ -13,6 +15,8 @@ import longnight.quantity.UnitSystem;
 public final class Units {
     public static final Units METRIC = new Units(UnitSystem.METRIC);
     public static final Units IMPERIAL = new Units(UnitSystem.IMPERIAL);
+
+    private static final Pattern NAMED = Pattern.compile("\\b[A-Z]{3,}(_[A-Z]+)*\\b");
 
     private final UnitSystem system;
 
@@ -100,8 +104,14 @@ public final class Units {
     /** A guessed word, or a guessed number in the unit a reader of labels thinks in. */
     String guessedValue(Guess guess, int digits) {
         return Double.isNaN(guess.value())
-                ? guess.word()
+                ? words(guess.word())
                 : Figures.significant(readable(guess).value(), digits);
+    }
+
+    /** Names of ours in capitals as people write them: "UPPER_ARM 0.0-1.0" is "upper arm 0.0-1.0". */
+    private static String words(String word) {
+        return NAMED.matcher(word)
+                .replaceAll(name -> name.group().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 
     /** A guessed word, or number and unit: "3.78 mm". */

@@ -28,7 +28,8 @@ public final class WintersFiles {
                             WINTERS,
                             NIGHTS,
                             JSON,
-                            Notes.FILE),
+                            Notes.FILE,
+                            AnswerPage.FILE),
                     Stream.of(DesignNight.Kind.values()).flatMap(kind -> Stream.of(weather(kind), night(kind))))
             .toList();
 
@@ -70,7 +71,28 @@ public final class WintersFiles {
             bundle.file(NIGHTS, nights(answer));
         }
         nights.forEach(bundle::file);
-        return bundle.file(JSON, json(answer)).notes(Notes.FILE, notes(answer));
+        return bundle.file(JSON, json(answer)).notes(Notes.FILE, notes(answer)).report(page(answer));
+    }
+
+    private static AnswerPage page(Winters answer) {
+        List<Guess> guessed = new ArrayList<>();
+        answer.designs().forEach(design -> guessed.addAll(design.guesses()));
+        if (answer.kit() != null) {
+            guessed.addAll(answer.kit().guesses());
+        }
+        return new AnswerPage(
+                Prose.text("html.winters.title"),
+                WintersPage.headline(answer),
+                "",
+                WintersPage.about(answer),
+                WintersPage.paragraphsOf(answer).stream()
+                        .skip(2)
+                        .filter(line -> !line.startsWith(" "))
+                        .toList(),
+                "",
+                answer.cautions(),
+                guessed,
+                Units.METRIC);
     }
 
     private static String notes(Winters answer) {

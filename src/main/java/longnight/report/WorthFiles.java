@@ -24,7 +24,8 @@ public final class WorthFiles {
             CHANGES,
             ASSUMPTIONS,
             WorthJson.FILE,
-            NOTES);
+            NOTES,
+            AnswerPage.FILE);
 
     private WorthFiles() {}
 
@@ -36,7 +37,23 @@ public final class WorthFiles {
                 .file(CHANGES, csv(worth, units, printer -> changes(worth, units, printer)))
                 .file(ASSUMPTIONS, csv(worth, units, printer -> assumptions(worth, units, printer)))
                 .file(WorthJson.FILE, WorthJson.text(worth))
-                .notes(NOTES, notes(worth, units));
+                .notes(NOTES, notes(worth, units))
+                .report(page(worth, units));
+    }
+
+    private static AnswerPage page(Worth worth, Units units) {
+        List<String> told = new ArrayList<>(List.of(WorthWording.planned(worth, units)));
+        told.addAll(WorthWording.notes(worth, units));
+        return new AnswerPage(
+                Prose.text("html.worth.title"),
+                WorthWording.answer(worth, units),
+                Wording.atRisk(worth.asPlanned()),
+                Wording.who(worth.asPlanned()),
+                told,
+                WorthWording.caution(),
+                worth.cautions(),
+                worth.asPlanned().guessed(),
+                units);
     }
 
     private static String csv(Worth worth, Units units, StudyTexts.Rows rows) {

@@ -89,9 +89,20 @@ record TextFile(Path path, String text) {
     /** The file whose name was written in another; the name counts from that one's folder. */
     static Path path(Value.Text name) {
         try {
-            return name.place().file().resolveSibling(name.text());
+            return plain(name.place().file().resolveSibling(name.text()));
         } catch (InvalidPathException fault) {
             throw name.place().fault("\"" + name.text() + "\" is no file's name", "name a file");
+        }
+    }
+
+    /** Without steps up and down again, where that is the same file: behind a link it may be another. */
+    private static Path plain(Path file) {
+        Path straight = file.normalize();
+        try {
+            boolean same = Files.exists(file) ? Files.isSameFile(file, straight) : !Files.exists(straight);
+            return same ? straight : file;
+        } catch (IOException fault) {
+            return file; // reading it will tell
         }
     }
 

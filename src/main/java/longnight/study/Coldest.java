@@ -189,7 +189,7 @@ public record Coldest(
     }
 
     /** Round mean temperatures about the crossing [degC], warmest first; all within the model's range. */
-    private static List<Double> means(Limit middle, Shifts shifts) {
+    static List<Double> means(Limit middle, Shifts shifts) {
         double mean = shifts.air().mean();
         double highest = ROW_STEP * Math.floor((mean + shifts.warmest()) / ROW_STEP);
         double lowest = ROW_STEP * Math.ceil((mean + shifts.coldest()) / ROW_STEP);

@@ -26,6 +26,11 @@ public record LeastAnswer(
         List<Without> without,
         @Nullable Nothing nothing,
         List<Point> front) {
+    /** Where no kit holds, the weather is made warmer by so much at most [K]. */
+    public static final double MOST_WARMER = 40;
+
+    /** And every region is tried with so much more insulation [m2 K/W]. */
+    public static final double MORE = 0.2;
 
     /**
      * An adequate kit.

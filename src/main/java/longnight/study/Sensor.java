@@ -21,7 +21,7 @@ public enum Sensor {
     }
 
     /** Standard deviation of the constant [K]. */
-    double constant() {
+    public double constant() {
         return constant;
     }
 

@@ -25,10 +25,10 @@ import org.jspecify.annotations.Nullable;
 final class Warmest {
 
     private static final int ROUNDS = 2;
-    private static final double MOST_WARMER = 40;
+    private static final double MOST_WARMER = LeastAnswer.MOST_WARMER;
     private static final double NEAR = 0.05;
     /** Insulation added to see where it helps [m2 K/W]. */
-    private static final double MORE = 0.2;
+    private static final double MORE = LeastAnswer.MORE;
 
     private final LeastQuestion question;
     private final List<Trial> trials;

@@ -58,7 +58,7 @@ public record Worth(
     private record Tried(Effect effect, NightResult result) {}
 
     /** What one change gave. */
-    private record Run(NightResult result, double shift) {}
+    record Run(NightResult result, double shift) {}
 
     /**
      * Works it all out.
@@ -127,7 +127,7 @@ public record Worth(
         return NightEngine.compile(night, NOMINAL).run(settings);
     }
 
-    private static Effect effect(Change change, NightResult base, Run run, double shift) {
+    static Effect effect(Change change, NightResult base, Run run, double shift) {
         NightResult other = run.result();
         boolean comparable = Double.isNaN(base.stopped()) && Double.isNaN(other.stopped());
         double none = comparable ? 0 : Double.NaN;

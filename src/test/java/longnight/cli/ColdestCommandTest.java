@@ -68,6 +68,7 @@ class ColdestCommandTest {
         assertThat(answer.at("/format").asText()).isEqualTo("longnight-coldest/1");
         assertThat(answer.at("/curves")).hasSize(4);
         assertThat(answer.at("/table")).hasSize(24);
+        assertThat(BrowserPage.check(there)).contains("Begun damp", "mean air [°C]", "nights were run");
         double mean = answer.at("/curves/0/limits/0/meanAir_degC").asDouble();
         assertThat(answer.at("/draws/seed").asLong()).isEqualTo(7);
         assertThat(answer.at("/draws/draws").asInt()).isEqualTo(20);

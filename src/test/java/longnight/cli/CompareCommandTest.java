@@ -83,6 +83,7 @@ class CompareCommandTest {
                         Double.parseDouble(rows.get(0).get("shortfall heat [kJ]")),
                         org.assertj.core.api.Assertions.within(0.01));
         assertThat(json.at("/cautions/0/text").asText()).startsWith(CAUTION);
+        assertThat(BrowserPage.check(results)).contains("Kits compared", "light", "heavy", "kit mass [kg]");
     }
 
     @Test

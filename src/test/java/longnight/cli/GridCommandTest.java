@@ -64,6 +64,20 @@ class GridCommandTest {
         assertThat(err.toString()).isEmpty(); // no terminal, no progress
         assertThat(run("grid", file("grid.yaml"), "--out", file("three.csv"), "--threads", "3"))
                 .isZero();
+        assertThat(run("merge", file("one.csv"), "--out", file("again.csv"), "--index", file("index.html")))
+                .as(err.toString())
+                .isZero();
+        String index = Files.readString(folder.resolve("index.html"));
+        assertThat(index)
+                .contains(
+                        "8 nights: ",
+                        "outside the model",
+                        "kits/heavy.yaml",
+                        "lowest core [°C]",
+                        "is a permission to go")
+                .doesNotContain("<script", "http:", "https:", "Guessed: nothing");
+        Files.delete(folder.resolve("again.csv"));
+        Files.delete(folder.resolve("index.html"));
         for (int i = 1; i <= 3; i++) {
             assertThat(run("grid", file("grid.yaml"), "--out", file(i + ".csv"), "--part", i + "/3"))
                     .isZero();
@@ -92,6 +106,19 @@ class GridCommandTest {
         assertThat(lines.get(1)).doesNotContain("outside-the-model");
         assertThat(Files.readString(one)).contains("# This is a tool for planning.");
         assertThat(names()).noneMatch(name -> name.endsWith(".journal") || name.contains("draft"));
+    }
+
+    @Test
+    void the_index_never_takes_the_place_of_the_table() throws Exception {
+        refused(
+                "that is the table itself",
+                "grid",
+                file("grid.yaml"),
+                "--out",
+                file("t.csv"),
+                "--index",
+                file("./t.csv"));
+        assertThat(folder.resolve("t.csv")).doesNotExist();
     }
 
     @Test

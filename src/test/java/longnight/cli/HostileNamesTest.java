@@ -65,13 +65,28 @@ class HostileNamesTest {
         Path out = inside.resolve("out");
         Session night = Session.of("night", to.resolve("night.yaml").toString(), "--out", out.toString());
         assertThat(night.code()).as(night.err()).isZero();
+        Path other = Files.copy(to.resolve("kits/typical.yaml"), to.resolve("kits/other.yaml"));
+        put(other, "name: .*", "name: other");
+        Path compared = inside.resolve("compared");
+        Session compare = Session.of(
+                "compare",
+                to.resolve("night.yaml").toString(),
+                "--kit",
+                to.resolve("kits/typical.yaml").toString(),
+                "--kit",
+                other.toString(),
+                "--out",
+                compared.toString());
+        assertThat(compare.code()).as(compare.err()).isZero();
+        assertThat(Session.flat(words("report.html", Files.readString(compared.resolve("report.html")))))
+                .contains(Session.flat(shown(name)), "permission");
         Session check = Session.of("check", to.resolve("night.yaml").toString());
         assertThat(check.code()).as(check.err()).isZero();
 
         Map<String, String> texts = new TreeMap<>(Map.of("page", night.out(), "check", check.out()));
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                assertThat(file.startsWith(to) || file.startsWith(out))
+                assertThat(file.startsWith(to) || file.startsWith(out) || file.startsWith(compared))
                         .as(file.toString())
                         .isTrue();
                 if (file.startsWith(out) && !file.toString().endsWith(".png")) {

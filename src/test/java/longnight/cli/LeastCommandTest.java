@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +75,29 @@ class LeastCommandTest {
         assertThat(Files.readString(results.resolve("notes.txt"))).contains(CAUTION, "What was guessed");
         assertThat(Files.readString(results.resolve("least.svg"))).contains("planning aid", "boots");
         assertThat(results.resolve("least.png")).isNotEmptyFile();
+        assertThat(BrowserPage.check(results)).contains("Lightest kit that holds on paper", "boots");
+    }
+
+    @Test
+    void imperial_readers_find_no_metric_unit() throws Exception {
+        Path results = folder.resolve("results");
+        assertThat(run(NIGHT, "--wardrobe", few(), "--units", "imperial", "--out", results.toString()))
+                .as(err.toString())
+                .isZero();
+        String csv = Files.readString(results.resolve("least.csv"));
+        assertThat(csv).startsWith("mass [lb]");
+        String notes = Files.readString(results.resolve("notes.txt"));
+        for (String text : List.of(
+                out.toString(),
+                csv,
+                notes,
+                BrowserPage.check(results),
+                Files.readString(results.resolve("least.svg")))) {
+            assertThat(text)
+                    .contains(" lb")
+                    .doesNotContain("[kg]", " kJ", " K ", "°C", "[g]", " g;", "m2 K/W")
+                    .doesNotContainPattern("\\d kg");
+        }
     }
 
     @Test

@@ -51,6 +51,26 @@ class ReplayCommandTest {
             assertThat(text).as(name).containsAnyOf(caution, full);
         }
         assertThat(there.resolve("log-and-model.png")).isNotEmptyFile();
+        assertThat(BrowserPage.check(there)).contains("This log", "half hours of sensors", "logged [°C]");
+    }
+
+    @Test
+    void imperial_readers_find_no_metric_unit() throws Exception {
+        Path there = folder.resolve("o");
+        assertThat(run(NIGHT, LOG, "--units", "imperial", "--out", there.toString()))
+                .isZero();
+        String page = BrowserPage.check(there);
+        assertThat(page).contains("logged [°F]", "°F with the person as in the file");
+        assertThat(Files.readString(there.resolve("replay.csv"))).contains("logged [degF]");
+        for (String text : List.of(
+                out.toString(),
+                page,
+                Files.readString(there.resolve("replay.csv")),
+                Files.readString(there.resolve("notes.txt")),
+                Files.readString(there.resolve("log-and-model.svg")))) {
+            assertThat(text).doesNotContain("°C", "degC", " kJ", " K ", "m/s", " g/m", " mm");
+        }
+        assertThat(run(NIGHT, LOG, "--units", "nautical", "--json", "-")).isEqualTo(2);
     }
 
     @Test

@@ -54,6 +54,7 @@ class WintersCommandTest {
                 .contains("once in 10 years")
                 .contains("no nights to run")
                 .doesNotContain("°");
+        assertThat(BrowserPage.check(there)).contains("1997/98", "seed 1", "lowest air [°C]");
         for (String kind : List.of("clear-calm", "windy", "wet")) {
             Path file = there.resolve(kind + ".yaml");
             assertThat(ScenarioReader.read(file).scenario().limits()).isEmpty();

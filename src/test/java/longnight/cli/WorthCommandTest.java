@@ -61,6 +61,7 @@ class WorthCommandTest {
         JsonNode answer =
                 new ObjectMapper().readTree(there.resolve("worth.json").toFile());
         assertThat(answer.at("/format").asText()).isEqualTo("longnight-worth/1");
+        assertThat(BrowserPage.check(there)).contains("without batt-parka", "shortfall heat saved [kJ]");
         assertThat(answer.at("/effects/0/change").asText()).isEqualTo("without");
         assertThat(answer.at("/effects/0/shortfallSaved_J").asDouble()).isNegative();
         assertThat(answer.at("/draws/seed").asLong()).isEqualTo(7);

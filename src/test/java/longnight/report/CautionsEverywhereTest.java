@@ -141,6 +141,40 @@ class CautionsEverywhereTest {
         return sum;
     }
 
+    /** Each verb's own test reads its page; here is that none goes without, and that no page drops what it was handed. */
+    @Test
+    void every_answer_about_many_nights_has_a_page_with_its_cautions() {
+        for (List<String> names : List.of(
+                Outputs.COMPARE,
+                Outputs.LEAST,
+                ColdestFiles.NAMES,
+                WorthFiles.NAMES,
+                WintersFiles.NAMES,
+                ReplayFiles.NAMES)) {
+            assertThat(names).contains(AnswerPage.FILE);
+        }
+        NightResult night = NightFixture.failing();
+        Page page = new AnswerPage(
+                        "kind",
+                        "answer",
+                        "",
+                        "about",
+                        List.of(),
+                        "a caution of this kind alone",
+                        EnumSet.allOf(Caution.class),
+                        night.guessed(),
+                        Units.METRIC)
+                .made(Map.of(), Map.of("compare.csv", "name,demand [1]\na,2\n", "compare.json", "{}"));
+        String text = flat(Html.text(page)
+                .replaceAll("<[^>]*>", " ")
+                .replace("&quot;", "\"")
+                .replace("&#39;", "'"));
+        assertThat(text).contains("a caution of this kind alone");
+        for (Caution caution : Caution.values()) {
+            assertThat(text).contains(flat(Wording.fullText(caution)));
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(Caution.class)
     void every_caution_has_words(Caution caution) {

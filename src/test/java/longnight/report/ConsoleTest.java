@@ -115,7 +115,8 @@ class ConsoleTest {
         }
         String page = Console.page(NightFixture.guessing(night, many)).replaceAll("\\s+", " ");
         assertThat(page).contains("Guessed (91)", "and 60 more in notes.txt: covers.", "Ilse 24");
-        assertThat(Notes.text(NightFixture.guessing(night, many))).contains("garment 59: covers UPPER_ARM");
+        assertThat(Notes.text(NightFixture.guessing(night, many)))
+                .contains("garment 59: covers upper arm 0.0-1.0 and forearm");
     }
 
     @Test
