@@ -39,6 +39,7 @@ public final class GroupFiles {
             ROTA,
             TURNS,
             GroupJson.FILE,
+            AnswerPage.FILE,
             NOTES);
 
     private final Group group;
@@ -70,7 +71,25 @@ public final class GroupFiles {
                     .file(ROTA, csv(this::rotas))
                     .file(TURNS, csv(this::turns));
         }
-        return bundle.file(GroupJson.FILE, GroupJson.text(group)).notes(NOTES, notes());
+        return bundle.file(GroupJson.FILE, GroupJson.text(group))
+                .notes(NOTES, notes())
+                .report(page());
+    }
+
+    private AnswerPage page() {
+        List<String> told = new ArrayList<>(words.spares());
+        told.addAll(words.rotas());
+        told.addAll(words.notes());
+        return new AnswerPage(
+                Prose.text("html.group.title"),
+                words.headline(),
+                words.atRisk(),
+                words.about(),
+                told,
+                GroupWords.caution(),
+                group.cautions(),
+                guesses(),
+                units);
     }
 
     private String csv(StudyTexts.Rows rows) {
@@ -239,10 +258,14 @@ public final class GroupFiles {
                     .append("\n\n");
         }
         text.append(GroupWords.caution()).append("\n\n");
+        text.append(Notes.end(group.cautions(), guesses(), units));
+        return Wording.clean(text.toString());
+    }
+
+    private List<Guess> guesses() {
         Set<Guess> guesses = new LinkedHashSet<>();
         group.standings().forEach(one -> guesses.addAll(one.result().guessed()));
         group.question().spares().forEach(spare -> guesses.addAll(spare.guesses()));
-        text.append(Notes.end(group.cautions(), List.copyOf(guesses), units));
-        return Wording.clean(text.toString());
+        return List.copyOf(guesses);
     }
 }

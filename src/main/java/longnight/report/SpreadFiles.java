@@ -26,6 +26,7 @@ public final class SpreadFiles {
             BANDS,
             DRIVERS,
             SpreadJson.FILE,
+            AnswerPage.FILE,
             Notes.FILE);
 
     private final SpreadWording words;
@@ -47,7 +48,23 @@ public final class SpreadFiles {
                 .file(BANDS, files.table(files::bands))
                 .file(DRIVERS, files.table(files::drivers))
                 .file(SpreadJson.FILE, SpreadJson.text(answer))
-                .notes(Notes.FILE, files.notes());
+                .notes(Notes.FILE, files.notes())
+                .report(files.page());
+    }
+
+    private AnswerPage page() {
+        List<String> told = new ArrayList<>(List.of(words.given(), words.worst()));
+        told.addAll(words.notes());
+        return new AnswerPage(
+                Prose.text("html.spread.title"),
+                words.headline(),
+                "",
+                words.who(),
+                told,
+                SpreadWording.caution(),
+                answer.cautions(),
+                answer.given().asWritten().guessed(),
+                units);
     }
 
     private String table(StudyTexts.Rows rows) {

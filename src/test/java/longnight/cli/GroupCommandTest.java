@@ -51,6 +51,7 @@ class GroupCommandTest {
             json.put(
                     units,
                     new ObjectMapper().readTree(there.resolve("group.json").toFile()));
+            assertThat(BrowserPage.check(there)).contains("A group on one night", "the most exposed always inside");
             List<String> expected = new ArrayList<>();
             json.get(units).at("/cautions").forEach(caution -> expected.add(constant(caution.at("/code"))));
             assertThat(expected).contains("PLANNING_AID", "EXTREMITIES");

@@ -47,13 +47,19 @@ class SpreadCommandTest {
                 .contains("All shares here are of the model's draws", "A planning aid, not permission to try");
         for (String name : SpreadFiles.NAMES) {
             assertThat(there.resolve(name)).isNotEmptyFile();
-            if (!name.endsWith(".png")) {
+            if (!name.endsWith(".png") && !name.endsWith(".html")) {
                 assertThat(flat(Files.readString(there.resolve(name))))
                         .as(name)
                         .contains("All shares here are of the model's draws")
                         .containsAnyOf("A planning aid, not permission to try", "is a permission to go and try one");
             }
         }
+        assertThat(BrowserPage.check(there))
+                .contains(
+                        "How far the answer is open",
+                        "forecast: wind",
+                        "All shares here are of the model's draws",
+                        "is a permission to go and try one");
         assertThat(folder.resolve("out.journal")).doesNotExist();
         JsonNode answer =
                 new ObjectMapper().readTree(there.resolve("spread.json").toFile());

@@ -150,7 +150,9 @@ class CautionsEverywhereTest {
                 ColdestFiles.NAMES,
                 WorthFiles.NAMES,
                 WintersFiles.NAMES,
-                ReplayFiles.NAMES)) {
+                ReplayFiles.NAMES,
+                SpreadFiles.NAMES,
+                GroupFiles.NAMES)) {
             assertThat(names).contains(AnswerPage.FILE);
         }
         NightResult night = NightFixture.failing();
