@@ -57,7 +57,7 @@ class SpreadCommandTest {
         assertThat(BrowserPage.check(there))
                 .contains(
                         "How far the answer is open",
-                        "forecast: wind",
+                        "What opens the answer",
                         "All shares here are of the model's draws",
                         "is a permission to go and try one");
         assertThat(folder.resolve("out.journal")).doesNotExist();
