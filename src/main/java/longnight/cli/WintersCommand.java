@@ -76,6 +76,9 @@ final class WintersCommand implements Callable<Integer> {
     @Mixin
     private final Threads threads = new Threads();
 
+    @Mixin
+    private final UnitsOption shown = new UnitsOption();
+
     @Override
     public Integer call() throws IOException {
         check();
@@ -96,8 +99,8 @@ final class WintersCommand implements Callable<Integer> {
 
         to.write(
                 spec.commandLine(),
-                WintersFiles.of(answer, nights(answer, instead)),
-                WintersPage.text(answer),
+                WintersFiles.of(answer, nights(answer, instead), shown.units()),
+                WintersPage.text(answer, shown.units()),
                 () -> WintersFiles.json(answer),
                 () -> "");
         return ExitCode.FINE;

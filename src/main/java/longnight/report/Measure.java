@@ -16,6 +16,8 @@ enum Measure {
     DIFFERENCE(of(Unit.KELVIN_DIFFERENCE, 1), of(Unit.FAHRENHEIT_DIFFERENCE, 1)),
     /** Engine: m/s. */
     WIND(of(Unit.METRE_PER_SECOND, 1), of(Unit.MILE_PER_HOUR, 1)),
+    /** Depth of rain, or of snow melted; engine: mm. */
+    RAIN(of("mm", 1, 1), of("in", 25.4, 2)),
     /** Engine: J. */
     HEAT(of(Unit.KILOJOULE, 0), of(Unit.KILOCALORIE, 0)),
     /** What is turned over in a whole night; engine: J. */

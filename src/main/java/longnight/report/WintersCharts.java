@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import longnight.night.Verdict;
 import longnight.study.ExpectedCold;
@@ -31,11 +32,11 @@ final class WintersCharts {
     private WintersCharts() {}
 
     /** Only where {@link Winters#expected} is told. */
-    static Picture expected(Winters answer) {
-        return picture(answer, "winters.chart.title", WintersPage.headline(answer), "", sheet -> {
+    static Picture expected(Winters answer, Units units) {
+        return picture(answer, units, "winters.chart.title", new WintersPage(answer, units).headline(), "", sheet -> {
             ExpectedCold expected = java.util.Objects.requireNonNull(answer.expected());
-            sheet.text(Prose.text("winters.chart.axis"), Fonts.bold(Sheet.HEADING));
-            Plots.plot(sheet, 620, expectedPlot(expected));
+            sheet.text(Prose.text("winters.chart.axis", units.unit(Measure.TEMPERATURE)), Fonts.bold(Sheet.HEADING));
+            Plots.plot(sheet, 620, expectedPlot(expected, units));
             sheet.text(Prose.text("winters.chart.points"), Fonts.plain(Sheet.TEXT));
             sheet.text(Prose.text("winters.chart.line"), Fonts.plain(Sheet.TEXT));
             if (expected.gev() != null) {
@@ -45,27 +46,36 @@ final class WintersCharts {
     }
 
     /** Only where a night was run. */
-    static Picture nights(Winters answer) {
+    static Picture nights(Winters answer, Units units) {
         String counts = WintersPage.counts(answer);
         longnight.night.Scenario kit = java.util.Objects.requireNonNull(answer.kit());
         String who = Prose.text("winters.nights.who", kit.kitName(), Wording.person(kit.person())) + " ";
-        return picture(answer, "winters.nights.title", counts, who, sheet -> {
-            sheet.text(Prose.text("winters.nights.axis"), Fonts.bold(Sheet.HEADING));
-            Plots.plot(sheet, 720, nightsPlot(answer));
+        return picture(answer, units, "winters.nights.title", counts, who, sheet -> {
+            sheet.text(
+                    Prose.text("winters.nights.axis", units.unit(Measure.HEAT), units.unit(Measure.TEMPERATURE)),
+                    Fonts.bold(Sheet.HEADING));
+            Plots.plot(sheet, 720, nightsPlot(answer, units));
             sheet.text(Prose.text("winters.nights.holds"), Fonts.plain(Sheet.TEXT));
             sheet.text(Prose.text("winters.nights.fails"), Fonts.plain(Sheet.TEXT));
         });
     }
 
     private static Picture picture(
-            Winters answer, String title, String headline, String who, java.util.function.Consumer<Sheet> content) {
+            Winters answer,
+            Units units,
+            String title,
+            String headline,
+            String who,
+            java.util.function.Consumer<Sheet> content) {
         return Picture.framed(
                 new Picture.Frame(
                         Prose.text(title),
-                        headline.replace(" °C", "\u00a0°C"), // not at the end of a line
+                        headline.replace(" °", "\u00a0°"), // not at the end of a line
                         "",
-                        Wording.clean(who + WintersPage.about(answer)),
-                        answer.cautions().stream().map(Wording::shortText).toList()),
+                        Wording.clean(who + new WintersPage(answer, units).about()),
+                        answer.cautions().stream()
+                                .map(each -> Wording.shortText(each, units))
+                                .toList()),
                 sheet -> {
                     content.accept(sheet);
                     sheet.space(20);
@@ -74,11 +84,13 @@ final class WintersCharts {
 
     // --- The coldest to expect ---
 
-    private static XYPlot expectedPlot(ExpectedCold expected) {
+    private static XYPlot expectedPlot(ExpectedCold expected, Units units) {
         List<ExpectedCold.Line> lines = expected.lines();
+        DoubleUnaryOperator air = celsius -> units.value(Measure.TEMPERATURE, celsius);
         double[] minima = expected.winters().stream()
                 .mapToDouble(Winter::minimum)
                 .sorted()
+                .map(air)
                 .toArray();
         int n = minima.length;
         // plotting positions of Gringorten 1963, made for Gumbel's distribution (from memory)
@@ -88,16 +100,18 @@ final class WintersCharts {
         double[] x = lines.stream().mapToDouble(line -> seldom(line.years())).toArray();
         double right = Math.max(x[x.length - 1], at[0]) + 0.15;
         double left = at[n - 1] - 0.15;
-        double[] low = lines.stream().mapToDouble(ExpectedCold.Line::low).toArray();
-        double[] high = lines.stream().mapToDouble(ExpectedCold.Line::high).toArray();
+        double[] low =
+                lines.stream().mapToDouble(ExpectedCold.Line::low).map(air).toArray();
+        double[] high =
+                lines.stream().mapToDouble(ExpectedCold.Line::high).map(air).toArray();
 
         DefaultXYDataset data = new DefaultXYDataset();
         data.addSeries("winters", new double[][] {at, minima});
         data.addSeries("gumbel", new double[][] {
             {left, right},
             {
-                expected.gumbel().mode() - expected.gumbel().scale() * left,
-                expected.gumbel().mode() - expected.gumbel().scale() * right
+                air.applyAsDouble(expected.gumbel().mode() - expected.gumbel().scale() * left),
+                air.applyAsDouble(expected.gumbel().mode() - expected.gumbel().scale() * right)
             }
         });
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
@@ -113,8 +127,9 @@ final class WintersCharts {
             double[] fine = IntStream.rangeClosed(0, 60)
                     .mapToDouble(i -> left + i * (right - left) / 60)
                     .toArray();
-            double[] gev =
-                    Arrays.stream(fine).map(s -> shaped.coldest(years(s))).toArray();
+            double[] gev = Arrays.stream(fine)
+                    .map(s -> air.applyAsDouble(shaped.coldest(years(s))))
+                    .toArray();
             data.addSeries("gev", new double[][] {fine, gev});
             Plots.look(renderer, 2, Sheet.INK, Plots.DASHED);
             lowest = Math.min(lowest, Plots.min(gev));
@@ -168,17 +183,19 @@ final class WintersCharts {
 
     // --- Every night ---
 
-    private static XYPlot nightsPlot(Winters answer) {
+    private static XYPlot nightsPlot(Winters answer, Units units) {
         List<KitNight> run =
                 answer.nights().stream().filter(night -> !night.isOutside()).toList();
         DefaultXYDataset data = new DefaultXYDataset();
-        data.addSeries("holds", points(run.stream().filter(KitNight::holds).toList()));
+        data.addSeries("holds", points(run.stream().filter(KitNight::holds).toList(), units));
         data.addSeries(
                 "fails",
-                points(run.stream()
-                        .filter(night -> night.outcome() == Verdict.Outcome.DOES_NOT_HOLD
-                                || night.outcome() == Verdict.Outcome.OUTSIDE_THE_MODEL)
-                        .toList()));
+                points(
+                        run.stream()
+                                .filter(night -> night.outcome() == Verdict.Outcome.DOES_NOT_HOLD
+                                        || night.outcome() == Verdict.Outcome.OUTSIDE_THE_MODEL)
+                                .toList(),
+                        units));
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         for (int i = 0; i < 2; i++) {
             renderer.setSeriesShape(i, new Ellipse2D.Double(-7, -7, 14, 14));
@@ -189,15 +206,11 @@ final class WintersCharts {
         renderer.setUseFillPaint(true);
         renderer.setUseOutlinePaint(true);
         renderer.setDefaultOutlineStroke(Plots.THIN);
-        double coldest =
-                run.stream().mapToDouble(night -> night.night().meanAir()).min().orElse(0);
-        double warmest =
-                run.stream().mapToDouble(night -> night.night().meanAir()).max().orElse(1);
-        double most =
-                run.stream().mapToDouble(night -> night.shortfall() / 1e3).max().orElse(1);
-        double least = Math.min(
-                0,
-                run.stream().mapToDouble(night -> night.shortfall() / 1e3).min().orElse(0));
+        double[][] all = points(run, units);
+        double coldest = Plots.min(all[0]);
+        double warmest = Arrays.stream(all[0]).max().orElse(1);
+        double most = Arrays.stream(all[1]).max().orElse(1);
+        double least = Math.min(0, Plots.min(all[1]));
         NumberAxis air = degrees(coldest - 2, warmest + 2);
         NumberAxis heat = axis(least - 0.03 * (most - least), most + 0.12 * (most - least));
         XYPlot plot = new XYPlot(data, air, heat, renderer);
@@ -207,18 +220,18 @@ final class WintersCharts {
                 Prose.text(
                         "winters.nights.worst",
                         WintersPage.day(answer, worst.night().date())),
-                worst.night().meanAir() + 0.02 * (warmest - coldest),
-                worst.shortfall() / 1e3,
+                all[0][0] + 0.02 * (warmest - coldest),
+                all[1][0],
                 TextAnchor.CENTER_LEFT);
         finish(plot);
         return plot;
     }
 
-    private static double[][] points(List<KitNight> nights) {
-        return new double[][] {
-            nights.stream().mapToDouble(night -> night.night().meanAir()).toArray(),
-            nights.stream().mapToDouble(night -> night.shortfall() / 1e3).toArray()
-        };
+    private static double[][] points(List<KitNight> nights, Units units) {
+        double[] air =
+                nights.stream().mapToDouble(night -> night.night().meanAir()).toArray();
+        double[] heat = nights.stream().mapToDouble(KitNight::shortfall).toArray();
+        return new double[][] {units.values(Measure.TEMPERATURE, air), units.values(Measure.HEAT, heat)};
     }
 
     private static NumberAxis degrees(double low, double high) {

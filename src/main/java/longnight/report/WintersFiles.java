@@ -58,23 +58,26 @@ public final class WintersFiles {
      *
      * @param nights texts of the design nights' files, by name
      */
-    public static Bundle of(Winters answer, Map<String, String> nights) {
+    public static Bundle of(Winters answer, Map<String, String> nights, Units units) {
         Bundle bundle = new Bundle(NAMES);
         if (answer.expected() != null) {
-            bundle.picture(WintersCharts.EXPECTED, () -> WintersCharts.expected(answer));
+            bundle.picture(WintersCharts.EXPECTED, () -> WintersCharts.expected(answer, units));
         }
         if (answer.nights().stream().anyMatch(night -> !night.isOutside())) {
-            bundle.picture(WintersCharts.NIGHTS, () -> WintersCharts.nights(answer));
+            bundle.picture(WintersCharts.NIGHTS, () -> WintersCharts.nights(answer, units));
         }
-        bundle.file(WINTERS, winters(answer));
+        bundle.file(WINTERS, winters(answer, units));
         if (!answer.nights().isEmpty()) {
-            bundle.file(NIGHTS, nights(answer));
+            bundle.file(NIGHTS, nights(answer, units));
         }
         nights.forEach(bundle::file);
-        return bundle.file(JSON, json(answer)).notes(Notes.FILE, notes(answer)).report(page(answer));
+        return bundle.file(JSON, json(answer))
+                .notes(Notes.FILE, notes(answer, units))
+                .report(page(answer, units));
     }
 
-    private static AnswerPage page(Winters answer) {
+    private static AnswerPage page(Winters answer, Units units) {
+        WintersPage words = new WintersPage(answer, units);
         List<Guess> guessed = new ArrayList<>();
         answer.designs().forEach(design -> guessed.addAll(design.guesses()));
         if (answer.kit() != null) {
@@ -82,56 +85,62 @@ public final class WintersFiles {
         }
         return new AnswerPage(
                 Prose.text("html.winters.title"),
-                WintersPage.headline(answer),
+                words.headline(),
                 "",
-                WintersPage.about(answer),
-                WintersPage.paragraphsOf(answer).stream()
+                words.about(),
+                words.paragraphs().stream()
                         .skip(2)
                         .filter(line -> !line.startsWith(" "))
                         .toList(),
                 "",
                 answer.cautions(),
                 guessed,
-                Units.METRIC);
+                units);
     }
 
-    private static String notes(Winters answer) {
+    private static String notes(Winters answer, Units units) {
         StringBuilder text = new StringBuilder(Prose.text("winters.notes.title", answer.station())).append("\n\n");
-        WintersPage.paragraphsOf(answer)
+        new WintersPage(answer, units)
+                .paragraphs()
                 .forEach(paragraph -> text.append(paragraph).append('\n'));
         text.append('\n').append(Prose.text("caution.heading")).append("\n\n");
         for (Caution caution : answer.cautions()) {
-            text.append(Wording.fullText(caution).replace("\n", "\n\n")).append("\n\n");
+            text.append(Wording.fullText(caution, units).replace("\n", "\n\n")).append("\n\n");
         }
         text.append(Prose.text("notes.guessed")).append("\n\n");
         for (DesignNight design : answer.designs()) {
             for (Guess guess : design.guesses()) {
                 text.append(Prose.text("winters.kind." + design.kind()))
                         .append(' ')
-                        .append(StudyTexts.guess(guess))
+                        .append(StudyTexts.guess(guess, units))
                         .append('\n');
             }
         }
         if (answer.kit() != null) {
             answer.kit()
                     .guesses()
-                    .forEach(guess -> text.append(StudyTexts.guess(guess)).append('\n'));
+                    .forEach(
+                            guess -> text.append(StudyTexts.guess(guess, units)).append('\n'));
         }
         return Wording.clean(text.toString());
     }
 
     // --- Tables ---
 
-    private static String winters(Winters answer) {
-        return table(answer, printer -> {
+    private static String winters(Winters answer, Units units) {
+        return table(answer, units, printer -> {
             printer.printRecord(
-                    "winter", "lowest air [degC]", "date", "coverage of the coldest three months [1]", "counted [1]");
+                    "winter",
+                    "lowest air" + HourCsv.unit(units, Measure.TEMPERATURE),
+                    "date",
+                    "coverage of the coldest three months [1]",
+                    "counted [1]");
             for (Winter winter : answer.winters()) {
                 boolean counted =
                         answer.expected() != null && answer.expected().winters().contains(winter);
                 printer.printRecord(
                         answer.typicalYear() ? "typical" : winter.label(answer.south()),
-                        Figures.exact(winter.minimum()),
+                        Figures.exact(units.value(Measure.TEMPERATURE, winter.minimum())),
                         WintersPage.day(answer, winter.date()),
                         Figures.exact(winter.coverage()),
                         counted ? 1 : 0);
@@ -139,21 +148,21 @@ public final class WintersFiles {
         });
     }
 
-    private static String nights(Winters answer) {
-        return table(answer, printer -> {
+    private static String nights(Winters answer, Units units) {
+        return table(answer, units, printer -> {
             printer.printRecord(
                     "rank",
                     "evening of",
                     "outcome",
-                    "shortfall heat [kJ]",
-                    "largest core-heat deficit, signed [kJ]",
+                    "shortfall heat" + HourCsv.unit(units, Measure.HEAT),
+                    "largest core-heat deficit, signed" + HourCsv.unit(units, Measure.HEAT),
                     "demand [1]",
                     "stopped after [h]",
-                    "mean air [degC]",
-                    "lowest air [degC]",
-                    "mean wind at 10 m [m/s]",
+                    "mean air" + HourCsv.unit(units, Measure.TEMPERATURE),
+                    "lowest air" + HourCsv.unit(units, Measure.TEMPERATURE),
+                    "mean wind at 10 m" + HourCsv.unit(units, Measure.WIND),
                     "mean cloud [1]",
-                    "precipitation [mm]",
+                    "precipitation" + HourCsv.unit(units, Measure.RAIN),
                     "at risk",
                     "guessed");
             int rank = 0;
@@ -162,7 +171,7 @@ public final class WintersFiles {
                 cells.add(++rank);
                 cells.add(WintersPage.day(answer, night.night().date()));
                 cells.add(night.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-                for (double value : figures(night)) {
+                for (double value : figures(night, units)) {
                     cells.add(Figures.exact(value));
                 }
                 cells.add(String.join(
@@ -177,23 +186,23 @@ public final class WintersFiles {
         });
     }
 
-    private static double[] figures(KitNight night) {
+    private static double[] figures(KitNight night, Units units) {
         return new double[] {
-            night.shortfall() / 1e3,
-            night.deficit() / 1e3,
+            units.value(Measure.HEAT, night.shortfall()),
+            units.value(Measure.HEAT, night.deficit()),
             night.demand(),
             night.stopped() / 3600,
-            night.night().meanAir(),
-            night.night().lowestAir(),
-            night.night().meanWind(),
+            units.value(Measure.TEMPERATURE, night.night().meanAir()),
+            units.value(Measure.TEMPERATURE, night.night().lowestAir()),
+            units.value(Measure.WIND, night.night().meanWind()),
             night.night().meanCloud(),
-            night.night().rain()
+            units.value(Measure.RAIN, night.night().rain())
         };
     }
 
-    private static String table(Winters answer, StudyTexts.Rows rows) {
-        return StudyTexts.table(
-                List.of(WintersPage.about(answer), WintersPage.headline(answer)), answer.cautions(), rows);
+    private static String table(Winters answer, Units units, StudyTexts.Rows rows) {
+        WintersPage words = new WintersPage(answer, units);
+        return StudyTexts.table(List.of(words.about(), words.headline()), answer.cautions(), units, rows);
     }
 
     /** The whole answer as JSON. */

@@ -28,7 +28,7 @@ final class WintersJson {
     }
 
     private void write() throws IOException {
-        json.writeStringField("headline", WintersPage.headline(answer));
+        json.writeStringField("headline", new WintersPage(answer, Units.METRIC).headline());
         json.writeStringField("station", answer.station());
         json.writeBooleanField("typicalYear", answer.typicalYear());
         json.writeBooleanField("hourly", answer.hourly());

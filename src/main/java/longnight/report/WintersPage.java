@@ -22,35 +22,35 @@ public final class WintersPage {
     private static final int NAMED = 8;
 
     private final Winters answer;
+    private final Units units;
 
-    private WintersPage(Winters answer) {
+    WintersPage(Winters answer, Units units) {
         this.answer = answer;
+        this.units = units;
     }
 
     /** The whole page, lines ended by a line feed. */
-    public static String text(Winters answer) {
+    public static String text(Winters answer, Units units) {
         List<String> lines = new ArrayList<>();
-        for (String paragraph : new WintersPage(answer).paragraphs()) {
+        for (String paragraph : new WintersPage(answer, units).paragraphs()) {
             if (paragraph.startsWith(" ") || paragraph.isEmpty()) {
                 lines.add(paragraph); // a row of a table
             } else {
                 lines.addAll(Console.wrapped(paragraph, 2));
             }
         }
-        String cautions = answer.cautions().stream().map(Wording::shortText).collect(Collectors.joining(" "));
+        String cautions = answer.cautions().stream()
+                .map(caution -> Wording.shortText(caution, units))
+                .collect(Collectors.joining(" "));
         lines.addAll(Console.wrapped(Prose.text("caution.heading") + ": " + cautions, 2));
         return Console.plain(String.join("\n", lines) + "\n");
     }
 
     /** Everything but the cautions. */
-    static List<String> paragraphsOf(Winters answer) {
-        return new WintersPage(answer).paragraphs();
-    }
-
-    private List<String> paragraphs() {
+    List<String> paragraphs() {
         List<String> lines = new ArrayList<>();
-        lines.add(about(answer));
-        lines.add(headline(answer));
+        lines.add(about());
+        lines.add(headline());
         if (answer.expected() != null) {
             expected(answer.expected(), lines);
         }
@@ -65,7 +65,7 @@ public final class WintersPage {
     }
 
     /** Which record this is. */
-    static String about(Winters answer) {
+    String about() {
         long complete = answer.winters().stream().filter(Winter::complete).count();
         Winter lowest = answer.lowest();
         String text = Prose.text(
@@ -79,7 +79,7 @@ public final class WintersPage {
     }
 
     /** The answer in one sentence. */
-    static String headline(Winters answer) {
+    String headline() {
         if (answer.typicalYear()) {
             return Prose.text("winters.typical");
         }
@@ -113,10 +113,10 @@ public final class WintersPage {
                     java.util.Locale.ROOT,
                     " %10s %14s %8s to %-8s %14s %18s",
                     years(line.years()),
-                    Figures.decimals(line.gumbel(), 1),
-                    Figures.decimals(line.low(), 1),
-                    Figures.decimals(line.high(), 1),
-                    Figures.decimals(line.gev(), 1),
+                    units.number(Measure.TEMPERATURE, line.gumbel()),
+                    units.number(Measure.TEMPERATURE, line.low()),
+                    units.number(Measure.TEMPERATURE, line.high()),
+                    units.number(Measure.TEMPERATURE, line.gev()),
                     Figures.whole(100 * (1 - Math.pow(1 - 1 / line.years(), 10))) + " %"));
         }
         int n = expected.winters().size();
@@ -134,12 +134,12 @@ public final class WintersPage {
         if (expected.isTrending()) {
             lines.add(Prose.text(
                     expected.trend() > 0 ? "winters.trend.warmer" : "winters.trend.colder",
-                    Figures.decimals(Math.abs(expected.trend()), 1),
-                    Figures.decimals(expected.trendError(), 1)));
+                    units.text(Measure.DIFFERENCE, Math.abs(expected.trend())),
+                    units.text(Measure.DIFFERENCE, expected.trendError())));
         }
     }
 
-    private static String gev(ExpectedCold expected, int n) {
+    private String gev(ExpectedCold expected, int n) {
         if (expected.gev() == null) {
             return Prose.text("winters.gev.none", String.valueOf(ExpectedCold.FEWEST_FOR_GEV), String.valueOf(n));
         }
@@ -192,15 +192,11 @@ public final class WintersPage {
         List<String> guesses = answer.designs().stream()
                 .flatMap(design -> design.guesses().stream()
                         .map(guess -> Prose.text("winters.kind." + design.kind()) + " " + guess.quantity() + " "
-                                + Figures.guessedValue(guess, 2) + unit(guess)))
+                                + units.guessed(guess)))
                 .toList();
         if (!guesses.isEmpty()) {
             lines.add(Prose.text("winters.guessed", String.join("; ", guesses)));
         }
-    }
-
-    private static String unit(Guess guess) {
-        return guess.unit().equals("1") || guess.unit().isEmpty() ? "" : " " + guess.unit();
     }
 
     private String origin(DesignNight design) {
@@ -219,10 +215,10 @@ public final class WintersPage {
 
     /** What a file of a design night says about itself. */
     public static List<String> remarks(Winters answer, DesignNight design) {
-        WintersPage page = new WintersPage(answer);
+        WintersPage page = new WintersPage(answer, Units.METRIC);
         List<String> remarks = new ArrayList<>();
         remarks.add(name(answer, design) + ": " + page.origin(design));
-        remarks.add(headline(answer));
+        remarks.add(page.headline());
         for (Guess guess : design.guesses()) {
             remarks.add(StudyTexts.guess(guess));
         }
@@ -230,14 +226,14 @@ public final class WintersPage {
         return remarks;
     }
 
-    private static String weather(RecordedNight night) {
+    private String weather(RecordedNight night) {
         return Prose.text(
                 "winters.weather",
                 degrees(night.meanAir()),
                 degrees(night.lowestAir()),
-                Figures.decimals(night.meanWind(), 1),
+                units.text(Measure.WIND, night.meanWind()),
                 sky(night),
-                night.rain() < 0.05 ? Prose.text("winters.dry") : Figures.decimals(night.rain(), 1) + " mm");
+                night.rain() < 0.05 ? Prose.text("winters.dry") : units.text(Measure.RAIN, night.rain()));
     }
 
     private static String sky(RecordedNight night) {
@@ -285,10 +281,14 @@ public final class WintersPage {
                 .count());
     }
 
-    private static String outcome(KitNight night) {
+    private String outcome(KitNight night) {
         String stopped = Double.isNaN(night.stopped())
                 ? ""
-                : " " + Prose.text("winters.stopped", Figures.decimals(night.stopped() / 3600, 1));
+                : " "
+                        + Prose.text(
+                                "winters.stopped",
+                                Figures.decimals(night.stopped() / 3600, 1),
+                                units.line(Measure.TEMPERATURE, 32));
         String parts = night.atRisk().isEmpty()
                 ? ""
                 : " "
@@ -298,15 +298,15 @@ public final class WintersPage {
         return Prose.text(
                         "winters.outcome",
                         Prose.text("winters.outcome." + night.outcome()),
-                        Figures.kilojoules(night.shortfall()),
-                        Figures.deficit(night.deficit()),
+                        units.text(Measure.HEAT, night.shortfall()),
+                        units.deficit(night.deficit()),
                         Figures.decimals(night.demand(), 2))
                 + stopped
                 + parts;
     }
 
     /** What sets a night apart from the others: its air and wind among all, its sky, its rain, and where most heat went. */
-    private static String why(KitNight night, List<KitNight> all) {
+    private String why(KitNight night, List<KitNight> all) {
         return Prose.text(
                 "winters.why",
                 weather(night.night()),
@@ -328,8 +328,8 @@ public final class WintersPage {
         return Figures.whole(Math.max(1, Math.ceil(100.0 * (lower + 1) / all.size())));
     }
 
-    static String degrees(double celsius) {
-        return Figures.decimals(celsius, 1) + " °C";
+    private String degrees(double celsius) {
+        return units.text(Measure.TEMPERATURE, celsius);
     }
 
     static String years(double years) {

@@ -1,6 +1,7 @@
 package longnight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -61,6 +62,32 @@ class WintersCommandTest {
         }
         String help = help();
         assertThat(help).contains("Example", "longnight winters scenarios/weather/invented-winters.dly", "windy.yaml");
+    }
+
+    /** The same in both systems, where they differ; JSON does not. */
+    @Test
+    void both_unit_systems_say_the_same() throws Exception {
+        List<String> lows = new ArrayList<>();
+        for (String units : List.of("metric", "imperial")) {
+            Path there = folder.resolve(units);
+            out.getBuffer().setLength(0);
+            assertThat(run(INVENTED, "--latest", "40", "--units", units, "--out", there.toString()))
+                    .as(err.toString())
+                    .isZero();
+            assertThat(BrowserPage.check(there))
+                    .contains(units.equals("metric") ? "lowest air [°C]" : "lowest air [°F]");
+            if (units.equals("imperial")) {
+                assertThat(out.toString()).contains(" F ", " mph", " in;").doesNotContain(" C ", " m/s", " mm", " kJ");
+            }
+            lows.addAll(Files.readAllLines(there.resolve("winters.csv")).subList(0, 2));
+        }
+        assertThat(lows.get(0)).contains("lowest air [degC]");
+        assertThat(lows.get(2)).contains("lowest air [degF]");
+        double celsius = Double.parseDouble(lows.get(1).split(",", -1)[1]);
+        assertThat(Double.parseDouble(lows.get(3).split(",", -1)[1])).isCloseTo(1.8 * celsius + 32, within(1e-4));
+        assertThat(folder.resolve("imperial/winters.json"))
+                .hasSameBinaryContentAs(folder.resolve("metric/winters.json"));
+        assertThat(run(INVENTED, "--units", "nautical")).isEqualTo(2);
     }
 
     @Test
