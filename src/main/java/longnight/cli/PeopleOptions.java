@@ -94,7 +94,7 @@ final class PeopleOptions {
         requireUsed(option, used);
         String[] ends = text.split(BETWEEN, -1);
         if (ends.length != 2) {
-            throw fault("fault.spread.range", option, text, dimension.example());
+            throw fault("fault.spread.range", option, text, Prose.text("example." + option.substring(2)));
         }
         double[] found = new double[2];
         for (int i = 0; i < 2; i++) {

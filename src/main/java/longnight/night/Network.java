@@ -421,7 +421,7 @@ final class Network {
 
     /**
      * Area through which a patch loses heat and vapour [m2]: what touches a partner loses none on the whole way from the skin out,
-     * since cloth leads next to nothing sideways. What lies on pad or ground touches nobody.
+     * since cloth leads next to nothing sideways (engineering estimate, no source; docs/model.md). What lies on pad or ground touches nobody.
      */
     private double lossArea(int p) {
         return stacks[p].contact() ? stacks[p].area() : stacks[p].area() * apart[segmentOf[p]];

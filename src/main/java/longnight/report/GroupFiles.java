@@ -109,6 +109,11 @@ public final class GroupFiles {
         return Figures.exact(units.value(measure, value));
     }
 
+    /** A heat at the end of the night; empty for a reckoning that stopped before, lest it look cheap. */
+    private String atEnd(NightResult result, double joules) {
+        return Double.isNaN(result.stopped()) ? cell(Measure.HEAT, joules) : "";
+    }
+
     private void people(CSVPrinter printer) throws IOException {
         printer.printRecord(
                 "place from the most exposed on",
@@ -136,8 +141,8 @@ public final class GroupFiles {
                     Figures.exact(one.reserve()),
                     Figures.exact(one.reserveHeat()),
                     Figures.exact(result.demand()),
-                    cell(Measure.HEAT, result.shortfallHeat()),
-                    cell(Measure.HEAT, result.coreHeatDeficitDawn()),
+                    atEnd(result, result.shortfallHeat()),
+                    atEnd(result, result.coreHeatDeficitDawn()),
                     cell(Measure.TEMPERATURE, Summary.hand(result)),
                     cell(Measure.TEMPERATURE, Summary.foot(result)),
                     JsonText.word(result.verdict().outcome()));
@@ -219,8 +224,8 @@ public final class GroupFiles {
                     Wording.clean(one.id()),
                     Figures.exact(rota.outsideFor().getOrDefault(one.id(), Double.NaN) / 3600),
                     Figures.exact(one.reserve()),
-                    cell(Measure.HEAT, one.result().shortfallHeat()),
-                    cell(Measure.HEAT, one.result().coreHeatDeficitDawn()),
+                    atEnd(one.result(), one.result().shortfallHeat()),
+                    atEnd(one.result(), one.result().coreHeatDeficitDawn()),
                     JsonText.word(one.result().verdict().outcome()));
         }
     }

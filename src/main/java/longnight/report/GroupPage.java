@@ -76,8 +76,8 @@ public final class GroupPage {
                     GroupWords.reserve(one),
                     units.number(Measure.POWER, one.reserveHeat()),
                     Figures.decimals(result.demand(), 2),
-                    units.number(Measure.HEAT, result.shortfallHeat()),
-                    units.deficitNumber(result.coreHeatDeficitDawn()),
+                    units.number(Measure.HEAT, stopped(result) ? Double.NaN : result.shortfallHeat()),
+                    stopped(result) ? Figures.NONE : units.deficitNumber(result.coreHeatDeficitDawn()),
                     units.number(Measure.TEMPERATURE, Summary.hand(result)),
                     units.number(Measure.TEMPERATURE, Summary.foot(result)),
                     Compared.verdict(result)));
@@ -149,5 +149,9 @@ public final class GroupPage {
 
     private static String shortened(String name) {
         return name.length() <= NAME ? name : name.substring(0, NAME - 3) + "...";
+    }
+
+    private static boolean stopped(NightResult result) {
+        return !Double.isNaN(result.stopped());
     }
 }

@@ -34,22 +34,22 @@ public final class PocketFiles {
         String json = json(pocket);
         return new Bundle(NAMES)
                 .sheet(SHEET, () -> PocketSheet.pdf(pocket, units, paper, MadeBy.fingerprint(json), day))
-                .file(TABLE, csv(pocket))
+                .file(TABLE, csv(pocket, units))
                 .file(JSON, json)
                 .notes(Notes.FILE, notes(pocket, units));
     }
 
-    private static String csv(Pocket pocket) {
+    private static String csv(Pocket pocket, Units units) {
         List<String> remarks = List.of(Wording.who(pocket.asPlanned()), Wording.verdict(pocket.asPlanned()));
-        return StudyTexts.table(remarks, pocket.cautions(), printer -> rows(pocket, printer));
+        return StudyTexts.table(remarks, pocket.cautions(), units, printer -> rows(pocket, units, printer));
     }
 
-    private static void rows(Pocket pocket, CSVPrinter printer) throws IOException {
+    private static void rows(Pocket pocket, Units units, CSVPrinter printer) throws IOException {
         printer.printRecord(
-                "mean air [degC]",
-                "lowest air [degC]",
+                "mean air" + HourCsv.unit(units, Measure.TEMPERATURE),
+                "lowest air" + HourCsv.unit(units, Measure.TEMPERATURE),
                 "person",
-                "steady wind at 10 m [m/s]",
+                "steady wind at 10 m" + HourCsv.unit(units, Measure.WIND),
                 "begun",
                 "demand [1]",
                 "outcome",
@@ -61,10 +61,12 @@ public final class PocketFiles {
                         Pocket.Cell cell = row.cell(person, wind, damp);
                         double from = cell.verdict().from();
                         printer.printRecord(
-                                Figures.exact(row.air().mean()),
-                                Figures.exact(row.air().lowest()),
+                                Figures.exact(units.value(
+                                        Measure.TEMPERATURE, row.air().mean())),
+                                Figures.exact(units.value(
+                                        Measure.TEMPERATURE, row.air().lowest())),
                                 Wording.clean(pocket.people().get(person).name()),
-                                Figures.exact(Pocket.WINDS.get(wind)),
+                                Figures.exact(units.value(Measure.WIND, Pocket.WINDS.get(wind))),
                                 damp ? "damp" : "dry",
                                 Figures.exact(cell.demand()),
                                 JsonText.word(cell.verdict().outcome()),
@@ -139,7 +141,7 @@ public final class PocketFiles {
     private static String notes(Pocket pocket, Units units) {
         StringBuilder text = new StringBuilder();
         told(pocket, units).forEach(line -> text.append(line).append("\n\n"));
-        text.append(Notes.end(pocket.cautions(), pocket.asPlanned().guessed()));
+        text.append(Notes.end(pocket.cautions(), pocket.asPlanned().guessed(), units));
         return Wording.clean(text.toString());
     }
 

@@ -32,9 +32,9 @@ final class PocketSheet {
     private enum Saving {
         NOTES,
         GUESSES,
-        VERDICT,
         CAUTIONS,
-        ROWS
+        ROWS,
+        VERDICT
     }
 
     private static final int LEAST_ROWS = 3;

@@ -21,7 +21,9 @@ import longnight.study.Pocket;
 /** The sentences of a pocket sheet, as short as paper of that size asks. */
 final class PocketWords {
     private static final int LONGEST = 24;
+    /** What one piece of food is reckoned as [J]; a round figure, engineering estimate, no source. */
     private static final double PIECE = 1e6;
+
     private static final double HOUR = 3600;
     private static final int TWO = 2;
     private static final int FEW = 3;
@@ -234,16 +236,20 @@ final class PocketWords {
     // --- Changes ---
 
     String helps() {
-        return told(pocket.helps(), "pocket.helps.none");
+        return stops() ? Prose.text("pocket.helps.stopped") : told(pocket.helps(), "pocket.helps.none");
     }
 
     String omissions() {
-        return told(pocket.omissions(), "pocket.omissions.none");
+        return stops() ? Prose.text("pocket.omissions.stopped") : told(pocket.omissions(), "pocket.omissions.none");
+    }
+
+    private boolean stops() {
+        return !Double.isNaN(pocket.asPlanned().stopped());
     }
 
     private String told(List<Effect> effects, String none) {
         return effects.isEmpty()
-                ? Prose.text(none)
+                ? Prose.text(none, units.deadBand())
                 : effects.stream().limit(TWO).map(this::told).collect(Collectors.joining("; ")) + ".";
     }
 

@@ -203,7 +203,7 @@ final class SpreadCharts {
                 new Picture.Frame(
                         Prose.text(title),
                         headline,
-                        words.given(),
+                        words.atRisk() + " " + words.given(),
                         words.who() + ". " + words.worst(),
                         words.cautions()),
                 sheet -> {

@@ -58,7 +58,7 @@ public final class SpreadFiles {
         return new AnswerPage(
                 Prose.text("html.spread.title"),
                 words.headline(),
-                "",
+                words.atRisk(),
                 words.who(),
                 told,
                 SpreadWording.caution(),
@@ -68,10 +68,11 @@ public final class SpreadFiles {
     }
 
     private String table(StudyTexts.Rows rows) {
-        List<String> remarks = new ArrayList<>(List.of(words.who(), words.headline(), words.given(), words.worst()));
+        List<String> remarks =
+                new ArrayList<>(List.of(words.who(), words.headline(), words.atRisk(), words.given(), words.worst()));
         remarks.addAll(words.notes());
         remarks.add(SpreadWording.caution());
-        return StudyTexts.table(remarks, answer.cautions(), rows);
+        return StudyTexts.table(remarks, answer.cautions(), units, rows);
     }
 
     private void bands(CSVPrinter printer) throws IOException {
@@ -159,7 +160,8 @@ public final class SpreadFiles {
         text.append(Prose.text(
                         "notes.title", Wording.name(answer.question().night().title())))
                 .append('\n');
-        for (String line : List.of(words.who(), words.headline(), words.given(), words.worst(), words.most())) {
+        for (String line :
+                List.of(words.who(), words.headline(), words.atRisk(), words.given(), words.worst(), words.most())) {
             text.append(line).append('\n');
         }
         text.append('\n');

@@ -118,9 +118,10 @@ public final class SpreadJson {
         NightResult written = side.asWritten();
         json.writeObjectFieldStart(key);
         json.writeObjectFieldStart("asWritten");
-        JsonText.number(json, "demand", written.demand());
-        JsonText.number(json, "shortfallHeat_J", written.shortfallHeat());
-        JsonText.number(json, "coreHeatDeficitDawn_J", written.coreHeatDeficitDawn());
+        boolean stops = Double.isInfinite(side.all().shortfallHeat().nominal());
+        JsonText.number(json, "demand", stops ? Double.NaN : written.demand());
+        JsonText.number(json, "shortfallHeat_J", stops ? Double.NaN : written.shortfallHeat());
+        JsonText.number(json, "coreHeatDeficitDawn_J", stops ? Double.NaN : written.coreHeatDeficitDawn());
         json.writeStringField("outcome", JsonText.word(written.verdict().outcome()));
         json.writeEndObject();
         json.writeArrayFieldStart("bands");

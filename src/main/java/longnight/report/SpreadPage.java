@@ -12,6 +12,9 @@ import longnight.study.SpreadAnswer.Quantity;
 
 /** The page about how far an answer is open, on the terminal. */
 public final class SpreadPage {
+    /** Where a run stopped: what it would have come to is not told. */
+    private static final String BEYOND = "?";
+
     private static final int NAME = 18;
     private static final int DRIVER = 42;
     private static final int CELL = 17;
@@ -35,6 +38,7 @@ public final class SpreadPage {
     private void write() {
         paragraph(words.who(), 0);
         paragraph(words.headline(), 0);
+        paragraph(words.atRisk(), 0);
         paragraph(words.given(), 0);
         paragraph(words.worst(), 0);
         paragraph(words.most(), 0);
@@ -72,11 +76,17 @@ public final class SpreadPage {
         Units units = words.units();
         lines.add(heading);
         NightResult written = side.asWritten();
+        boolean stops = Double.isInfinite(side.all().shortfallHeat().nominal());
         lines.add(name("  " + Prose.text("spread.written"))
-                + cell(units.number(Measure.HEAT, written.shortfallHeat()))
-                + cell(Figures.decimals(written.demand(), 2))
-                + cell(units.deficitNumber(written.coreHeatDeficitDawn()))
-                + cell(units.number(Measure.TEMPERATURE, side.all().coreDawn().nominal())));
+                + cell(stops ? BEYOND : units.number(Measure.HEAT, written.shortfallHeat()))
+                + cell(stops ? BEYOND : Figures.decimals(written.demand(), 2))
+                + cell(stops ? BEYOND : units.deficitNumber(written.coreHeatDeficitDawn()))
+                + cell(
+                        stops
+                                ? BEYOND
+                                : units.number(
+                                        Measure.TEMPERATURE,
+                                        side.all().coreDawn().nominal())));
         for (Cloud cloud : side.clouds()) {
             lines.add(name("  " + words.cloud(cloud))
                     + cell(words.number(Measure.HEAT, cloud.shortfallHeat()))

@@ -62,6 +62,16 @@ final class SpreadWording {
                 String.valueOf(worst.draws()));
     }
 
+    /** What comes to harm before the core does, in how many draws of the night as given. */
+    String atRisk() {
+        Cloud given = answer.given().all();
+        return Prose.text(
+                "spread.risk",
+                percent(given, Cloud.Crossed.HANDS),
+                percent(given, Cloud.Crossed.FEET),
+                percent(given, Cloud.Crossed.FACE));
+    }
+
     private static int crossing(Cloud cloud, Cloud.Crossed line) {
         return cloud.crossing().getOrDefault(line, 0);
     }

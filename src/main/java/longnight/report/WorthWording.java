@@ -30,7 +30,10 @@ final class WorthWording {
                 .filter(effect -> effect.shortfall() > Worth.FLOOR)
                 .findFirst()
                 .map(effect -> Prose.text("worth.answer.gain", name(effect.change(), units), amount(effect, units)))
-                .orElse(Prose.text("worth.answer.none", units.text(Measure.HEAT, Worth.FLOOR)));
+                .orElse(
+                        Double.isNaN(worth.asPlanned().stopped())
+                                ? Prose.text("worth.answer.none", units.text(Measure.HEAT, Worth.FLOOR))
+                                : Prose.text("worth.answer.stopped"));
         return (most + " " + best).strip();
     }
 

@@ -35,7 +35,21 @@ public final class GroupReader {
     private final Section section;
 
     private GroupReader(Path file) {
-        section = new Section(shelf.yaml(file, Place.of(file)), Tables.GROUP);
+        Value root = shelf.yaml(file, Place.of(file));
+        FileKind kind = FileKind.of(root);
+        if (kind != FileKind.GROUP && !hasPeople(root)) {
+            throw root.place()
+                    .fault(
+                            "this is a " + kind.word() + " file, no group",
+                            "name a group file; \"longnight check\" reads any of them");
+        }
+        section = new Section(root, Tables.GROUP);
+    }
+
+    private static boolean hasPeople(Value root) {
+        return root instanceof Value.Entries written
+                && written.entries().stream()
+                        .anyMatch(entry -> entry.key().text().equals("people"));
     }
 
     /**

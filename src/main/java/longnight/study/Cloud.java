@@ -87,7 +87,7 @@ public record Cloud(
     /** What a run that stopped would have come to by dawn is beyond telling, and no draw may look better for it. */
     private static Spread spread(Draw nominal, List<Draw> draws, ToDoubleFunction<Draw> quantity, double beyond) {
         return Spread.of(
-                quantity.applyAsDouble(nominal),
+                nominal.hasStopped() ? beyond : quantity.applyAsDouble(nominal),
                 draws.stream()
                         .mapToDouble(draw -> draw.hasStopped() ? beyond : quantity.applyAsDouble(draw))
                         .toArray());

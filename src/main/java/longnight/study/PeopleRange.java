@@ -5,7 +5,7 @@ import longnight.night.Scenario;
 
 /**
  * Who may sit there: ranges about which nothing more is known, every value alike likely. Tall people are the heavier ones: the
- * place in the range of masses is for {@link #BY_HEIGHT} the place in that of heights, which makes their correlation 0.55. Fat, age
+ * place in the range of masses follows that in the range of heights to {@link #BY_HEIGHT}, which makes their correlation 0.53. Fat, age
  * and fitness move on their own, and all are of the sex of the person named. Engineering estimates, no source.
  *
  * @param about   who the night was written for
@@ -127,7 +127,7 @@ public record PeopleRange(Person about, Extent mass, Extent height, Extent fat, 
      * @param place 0 to 1 each: height, mass, fat, age, fitness
      */
     Person at(double[] place) {
-        double heavy = BY_HEIGHT * place[0] + (1 - BY_HEIGHT) * place[1];
+        double heavy = even(BY_HEIGHT * place[0] + (1 - BY_HEIGHT) * place[1]);
         return new Person(
                 about.name(),
                 about.sex(),
@@ -137,6 +137,16 @@ public record PeopleRange(Person about, Extent mass, Extent height, Extent fat, 
                 fat.at(place[2]),
                 fitness.at(place[4]),
                 about.heatOffset());
+    }
+
+    /** Share of two even places, weighed, that lies below: so that the place in the range of masses is even as well. */
+    private static double even(double weighed) {
+        double top = Math.max(BY_HEIGHT, 1 - BY_HEIGHT);
+        double foot = 1 - top;
+        if (weighed < foot) {
+            return weighed * weighed / (2 * foot * top);
+        }
+        return weighed > top ? 1 - (1 - weighed) * (1 - weighed) / (2 * foot * top) : (weighed - 0.5 * foot) / top;
     }
 
     /** What a place of a person belongs to. */

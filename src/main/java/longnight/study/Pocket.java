@@ -43,6 +43,7 @@ public record Pocket(
     public static final List<Double> WINDS = Coldest.TABLE_WINDS;
 
     private static final ModelChoice NOMINAL = ModelChoice.nominal();
+    /** At 10 m in the open [m/s]; a choice for the sheet, no source. */
     private static final double MIDDLE_WIND = 5;
 
     /**

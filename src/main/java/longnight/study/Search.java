@@ -14,7 +14,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import longnight.clothing.Outfit;
@@ -62,9 +61,9 @@ final class Search {
     private final Deque<Pending> pending = new ArrayDeque<>();
     private final PriorityQueue<Node> queue = new PriorityQueue<>(Comparator.comparingDouble(Node::mass));
     private final List<LeastAnswer.Found> found = new ArrayList<>();
-    private final AtomicLong boundRuns = new AtomicLong();
-    private final AtomicLong dryRuns = new AtomicLong();
-    private final AtomicLong runs = new AtomicLong();
+    private long boundRuns;
+    private long dryRuns;
+    private long runs;
     private double byBound;
     private long byDryRun;
     private long byRun;
@@ -110,24 +109,14 @@ final class Search {
         double lower = complete || next == null
                 ? found.isEmpty() ? Double.POSITIVE_INFINITY : found.get(0).mass()
                 : next.mass();
-        return new Proof(
-                List.copyOf(found),
-                complete,
-                lower,
-                kits,
-                byBound,
-                byDryRun,
-                byRun,
-                boundRuns.get(),
-                dryRuns.get(),
-                runs.get());
+        return new Proof(List.copyOf(found), complete, lower, kits, byBound, byDryRun, byRun, boundRuns, dryRuns, runs);
     }
 
     /** Works until enough kits are found and nothing lighter is left; false when it gave up. */
     private boolean empty(ExecutorService workers) {
         while (true) {
             boolean settled = isSettled(question.others() + 1);
-            boolean over = boundRuns.get() + dryRuns.get() + runs.get() > question.mostRuns();
+            boolean over = boundRuns + dryRuns + runs > question.mostRuns();
             if (!settled && !over && !queue.isEmpty() && pending.size() < AHEAD) {
                 send(queue.remove(), workers);
             } else if (!pending.isEmpty()) {
@@ -197,8 +186,15 @@ final class Search {
      *
      * @param by    the trial that refuted it; -1 for none
      * @param asked what was asked about deficits on the way
+     * @param nights run for it: without water, and with
      */
-    private record Finding(How how, int by, LeastAnswer.@Nullable Found found, List<Asked> asked) {}
+    private record Finding(How how, int by, LeastAnswer.@Nullable Found found, List<Asked> asked, Nights nights) {}
+
+    /** Nights run for one look; they are added up where looks are taken, so that the sum hangs on no thread. */
+    private static final class Nights {
+        private long dry;
+        private long full;
+    }
 
     /** Whether a night with such a demand was refuted by its deficit. */
     private record Asked(double demand, boolean refuted) {}
@@ -209,6 +205,12 @@ final class Search {
         if (!node.isOneKit()) {
             refutations.learn(conductance(node), size, finding.how() == How.BOUND);
         }
+        if (node.isOneKit()) {
+            dryRuns += finding.nights().dry;
+        } else {
+            boundRuns += finding.nights().dry;
+        }
+        runs += finding.nights().full;
         if (finding.by() >= 0) {
             hardness.refuted(finding.by());
         }
@@ -234,23 +236,24 @@ final class Search {
 
     private Finding look(Node node, int[] order, Set<Integer> unlikely) {
         List<Asked> asked = new ArrayList<>();
+        Nights nights = new Nights();
         int size = size(node);
         for (int t : order) {
             if (hardness.isFarBelow(t, order[0])) {
                 continue;
             }
             Scenario night = field.night(trials.get(t), node.parts());
-            if (fails(trials.get(t), night, boundRuns, demand -> !unlikely.contains(Hunch.bin(demand, size)), asked)) {
-                return new Finding(How.BOUND, t, null, asked);
+            if (fails(trials.get(t), night, nights, demand -> !unlikely.contains(Hunch.bin(demand, size)), asked)) {
+                return new Finding(How.BOUND, t, null, asked, nights);
             }
         }
-        return new Finding(How.OPEN, -1, null, asked);
+        return new Finding(How.OPEN, -1, null, asked, nights);
     }
 
     /** Whether a dry night is beyond the lines by more than what is allowed for; near them it is run to its end. */
     private boolean fails(
-            Trial trial, Scenario night, AtomicLong count, DoublePredicate isWorthAWholeNight, List<Asked> asked) {
-        count.incrementAndGet();
+            Trial trial, Scenario night, Nights nights, DoublePredicate isWorthAWholeNight, List<Asked> asked) {
+        nights.dry++;
         double demand = trial.demandDry(night);
         if (demand > question.demand() * (1 + ALLOWANCE)) {
             return true;
@@ -258,7 +261,7 @@ final class Search {
         if (demand < question.demand() * NEAR || trial.beginsBefore() || !isWorthAWholeNight.test(demand)) {
             return false;
         }
-        count.incrementAndGet();
+        nights.dry++;
         boolean refuted = trial.deficitDry(night) > DEAD_BAND + DEFICIT_ALLOWANCE;
         asked.add(new Asked(demand, refuted));
         return refuted;
@@ -266,23 +269,24 @@ final class Search {
 
     private Finding look(Outfit.Kit kit, double mass, int[] order) {
         NightResult[] results = new NightResult[trials.size()];
+        Nights nights = new Nights();
         for (int t : order) {
             Trial trial = trials.get(t);
-            if (fails(trial, trial.in(kit), dryRuns, demand -> true, new ArrayList<>())) {
-                return new Finding(How.DRY_RUN, t, null, List.of());
+            if (fails(trial, trial.in(kit), nights, demand -> true, new ArrayList<>())) {
+                return new Finding(How.DRY_RUN, t, null, List.of(), nights);
             }
-            runs.incrementAndGet();
+            nights.full++;
             if (trial.isCalm()
                     && isFarFromPassing(
                             trial.inLongSteps(kit, question.settings().water()))) {
-                return new Finding(How.RUN, t, null, List.of());
+                return new Finding(How.RUN, t, null, List.of(), nights);
             }
             results[t] = trial.run(kit, question.settings());
             if (!Pass.passes(results[t], question.demand())) {
-                return new Finding(How.RUN, t, null, List.of());
+                return new Finding(How.RUN, t, null, List.of(), nights);
             }
         }
-        return new Finding(How.PASSES, -1, new LeastAnswer.Found(kit, mass, List.of(results)), List.of());
+        return new Finding(How.PASSES, -1, new LeastAnswer.Found(kit, mass, List.of(results)), List.of(), nights);
     }
 
     /** Whether a night in long steps is beyond a line by more than long steps can be wrong. */

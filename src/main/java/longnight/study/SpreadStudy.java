@@ -103,15 +103,20 @@ public final class SpreadStudy {
 
     private Cloud cloud(DoubtfulNight night, Set<Doubt> over, List<Draw> draws) {
         extend(night, over, draws, SpreadAnswer.FIRST);
-        double[] moved = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] moved = {Double.NaN, Double.NaN};
         boolean settled = false;
-        while (!settled && draws.size() < question.most()) {
+        while (!settled && 2 * draws.size() <= question.most()) {
             Spread before = bills(draws);
-            extend(night, over, draws, Math.min(question.most(), 2 * draws.size()));
+            extend(night, over, draws, 2 * draws.size());
             moved = new double[] {moved[1], moved(before, bills(draws))};
             settled = moved[0] < SpreadAnswer.TOLERANCE && moved[1] < SpreadAnswer.TOLERANCE;
         }
-        return Cloud.of(over, night.nominal(), draws, settled, Math.max(moved[0], moved[1]));
+        return Cloud.of(
+                over,
+                night.nominal(),
+                draws,
+                settled,
+                Double.isNaN(moved[0]) ? moved[1] : Math.max(moved[0], moved[1]));
     }
 
     private void extend(DoubtfulNight night, Set<Doubt> over, List<Draw> draws, int to) {
@@ -163,8 +168,8 @@ public final class SpreadStudy {
         void settle() {
             int n = SpreadAnswer.FIRST;
             reckon(n);
-            while (!isSettled() && n < question.most()) {
-                n = Math.min(question.most(), 2 * n);
+            while (!isSettled() && 2 * n <= question.most()) {
+                n = 2 * n;
                 reckon(n);
             }
         }

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -98,6 +99,31 @@ class LeastCommandTest {
                     .doesNotContain("[kg]", " kJ", " K ", "°C", "[g]", " g;", "m2 K/W")
                     .doesNotContainPattern("\\d kg");
         }
+    }
+
+    /** Where it gives up it must give up at the same look, however many threads look. */
+    @Test
+    void no_figure_depends_on_threads_where_it_gives_up_either() throws Exception {
+        List<String> said = new ArrayList<>();
+        for (String threads : List.of("1", "4")) {
+            out.getBuffer().setLength(0);
+            assertThat(run(
+                            "scenarios/clear-valley.yaml",
+                            "--wardrobe",
+                            "scenarios/wardrobes/sixty.yaml",
+                            "--demand",
+                            "1.9",
+                            "--most-nights",
+                            "1000",
+                            "--threads",
+                            threads,
+                            "--json",
+                            "-"))
+                    .as(err.toString())
+                    .isZero();
+            said.add(out.toString());
+        }
+        assertThat(said.get(0)).contains("\"complete\" : false").isEqualTo(said.get(1));
     }
 
     @Test

@@ -264,4 +264,14 @@ class SpreadStudyTest {
         assertThatThrownBy(() -> question(night, Set.of(), 64, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> question(night, ALL, 63, 1)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    /** A hundred is no doubling of 64: the last step must not count, and one doubling alone settles nothing. */
+    @Test
+    void only_doublings_count() {
+        SpreadAnswer answer = SpreadStudy.of(question(night("windy-ridge.yaml"), EnumSet.of(Doubt.PEOPLE), 100, 1), 2);
+        Cloud all = answer.given().all();
+        assertThat(all.draws()).isEqualTo(64);
+        assertThat(all.settled()).isFalse();
+        assertThat(all.moved()).isFinite();
+    }
 }
