@@ -33,7 +33,7 @@ class BandCoverageTest {
 
             ## What is drawn
 
-            Every constant of body, clothing and outdoors that is not exactly known, each within its published range (the file `notes.txt`
+            Every constant of body, clothing and outdoors that is not exactly known, each within its range, published or an engineering estimate (the file `notes.txt`
             beside a night's charts lists all of them with range and source); both laws of shivering, the second one in a third of the
             draws. Half of the draws lie below a constant's usual value and half above; on each side the distance falls off as in a triangle
             (exponent 2 of the two-sided power distribution, van Dorp and Kotz 2002; exponent 1 is uniform, 4 narrow). Constants of one
