@@ -15,7 +15,6 @@ import longnight.clothing.Dressing;
 import longnight.clothing.Garment;
 import longnight.clothing.Garment.ZoneLayer;
 import longnight.clothing.GarmentKind;
-import longnight.clothing.GarmentSpec;
 import longnight.clothing.Outfit;
 import longnight.clothing.Pad;
 import longnight.clothing.PatchStack;
@@ -162,25 +161,7 @@ final class Cells {
         if (layers.isEmpty()) {
             return List.of();
         }
-        GarmentSpec spec = new GarmentSpec(
-                "pressed",
-                "pressed",
-                GarmentKind.BASE_BOTTOM,
-                1,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                GarmentSpec.Finish.NEW,
-                null,
-                null);
-        return List.of(new Garment(spec, List.copyOf(layers)));
+        return List.of(StandIn.of("pressed", GarmentKind.BASE_BOTTOM, layers));
     }
 
     private void cut(List<Garment> wardrobe) {

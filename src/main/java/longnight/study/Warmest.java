@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import longnight.clothing.Garment;
 import longnight.clothing.Garment.ZoneLayer;
 import longnight.clothing.GarmentKind;
-import longnight.clothing.GarmentSpec;
 import longnight.clothing.Outfit;
 import longnight.figure.Zone;
 import longnight.night.ModelRange;
@@ -155,25 +154,7 @@ final class Warmest {
                                             new longnight.clothing.Pad("more", "more", MORE, 2, 0.1, 500)))
                             .toList());
         }
-        GarmentSpec spec = new GarmentSpec(
-                "more",
-                "more",
-                GarmentKind.BASE_TOP,
-                1,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                GarmentSpec.Finish.NEW,
-                null,
-                null);
-        pieces.add(0, new Garment(spec, List.copyOf(layers)));
+        pieces.add(0, StandIn.of("more", GarmentKind.BASE_TOP, layers));
         return new Outfit.Kit(List.copyOf(pieces), kit.pads());
     }
 }
