@@ -58,7 +58,8 @@ final class Sheet {
     /** Heights at which a column may end and the next begin [px]: above headings, boxes and drawings without one. */
     private final TreeSet<Double> seams = new TreeSet<>();
 
-    private boolean headed;
+    /** Where the bold line right above begins, which belongs to the drawing that may follow [px]; NaN when there is none. */
+    private double headedFrom = Double.NaN;
 
     /** Something of a known height that draws itself with its upper left corner at (0, top). */
     private record Block(double top, Strokes strokes) {}
@@ -70,11 +71,11 @@ final class Sheet {
 
     /** Adds a block of a height [px]. */
     void block(double blockHeight, Strokes strokes) {
-        if (blockHeight >= DRAWING && !headed) {
-            seams.add(height);
+        if (blockHeight >= DRAWING) {
+            seams.add(Double.isNaN(headedFrom) ? height : headedFrom);
         }
         if (blockHeight > 0) {
-            headed = false;
+            headedFrom = Double.NaN;
         }
         blocks.add(new Block(height, strokes));
         height += blockHeight;
@@ -86,12 +87,12 @@ final class Sheet {
 
     /** Adds a paragraph, broken to the width of the sheet. */
     void text(String text, Font font) {
-        boolean heading = font.isBold() && font.getSize2D() == HEADING;
-        if (heading) {
-            seams.add(height);
+        double from = height;
+        if (font.isBold() && font.getSize2D() == HEADING) {
+            seams.add(from);
         }
         text(text, font, MARGIN, WIDTH - 2.0 * MARGIN);
-        headed = heading;
+        headedFrom = font.isBold() && font.getSize2D() <= HEADING ? from : Double.NaN;
     }
 
     private void text(String text, Font font, double left, double width) {

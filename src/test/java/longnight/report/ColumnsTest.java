@@ -44,4 +44,16 @@ class ColumnsTest {
         assertThat(two.scale(1000, 2000, 1000)).isEqualTo(1);
         assertThat(two.scale(1000, 2000, 250)).isEqualTo(0.5);
     }
+
+    /** A bold line above a drawing names its axes: on a slide it goes with it, heading or not. */
+    @Test
+    void a_drawing_is_not_parted_from_the_line_that_names_its_axes() {
+        Fonts.install();
+        Sheet sheet = new Sheet();
+        sheet.block(600, (pen, top) -> {});
+        double axes = sheet.height() - Sheet.MARGIN;
+        sheet.text("Mean air [°C]", Fonts.bold(Sheet.TEXT));
+        sheet.block(600, (pen, top) -> {});
+        assertThat(sheet.columns(1920, 1080).starts()).containsExactly((double) Sheet.MARGIN, axes);
+    }
 }
